@@ -1,0 +1,77 @@
+package org.panwright.kit;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A travel box as seen from above with its lid open away from the painter; sizes are inner sizes.
+ *
+ * @param id unique in the kit, never changed
+ * @param name not blank
+ * @param widthMm from left to right, 10..1000
+ * @param heightMm from the hinge to the front, 10..1000
+ * @param lidWidthMm inner width of the lid, 10..1000: where the key card goes
+ * @param lidHeightMm inner height of the lid
+ * @param wells at least one, none outside the box, no two overlapping, in the painter's counting
+ *     order
+ */
+public record Box(
+    String id,
+    String name,
+    double widthMm,
+    double heightMm,
+    double lidWidthMm,
+    double lidHeightMm,
+    List<Well> wells) {
+  private static final double SLACK_MM = 0.01;
+
+  public Box {
+    wells = List.copyOf(wells);
+    if (id.isBlank() || name.isBlank()) {
+      throw new IllegalArgumentException("a box needs an id and a name");
+    }
+    requireSize("box width", widthMm);
+    requireSize("box height", heightMm);
+    requireSize("lid width", lidWidthMm);
+    requireSize("lid height", lidHeightMm);
+    if (wells.isEmpty()) {
+      throw new IllegalArgumentException("box " + name + " has no wells");
+    }
+    Set<String> ids = new HashSet<>();
+    for (Well well : wells) {
+      if (!ids.add(well.id())) {
+        throw new IllegalArgumentException("two wells of " + name + " have the id " + well.id());
+      }
+      if (well.xMm() + well.widthMm() > widthMm + SLACK_MM
+          || well.yMm() + well.heightMm() > heightMm + SLACK_MM) {
+        throw new IllegalArgumentException("well " + well.label() + " lies outside box " + name);
+      }
+    }
+    requireApart(name, wells);
+  }
+
+  /** The well with this id. */
+  public Optional<Well> find(String wellId) {
+    return wells.stream().filter(w -> w.id().equals(wellId)).findFirst();
+  }
+
+  private static void requireSize(String what, double mm) {
+    if (!(mm >= 10 && mm <= 1000)) {
+      throw new IllegalArgumentException(what + " must lie in 10..1000 mm, was " + mm);
+    }
+  }
+
+  private static void requireApart(String name, List<Well> wells) {
+    for (int i = 0; i < wells.size(); i++) {
+      for (int j = i + 1; j < wells.size(); j++) {
+        if (wells.get(i).overlaps(wells.get(j))) {
+          throw new IllegalArgumentException(
+              "wells %s and %s of %s overlap"
+                  .formatted(wells.get(i).label(), wells.get(j).label(), name));
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,231 @@
+package org.panwright.kit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.panwright.paint.Paint;
+import org.panwright.paint.Paper;
+import org.panwright.paint.Wash;
+
+/**
+ * One thing the painter does to the kit; the only way a kit changes.
+ *
+ * <p>An edit is a value: it says what is to happen, {@link #apply} makes the kit in which it has
+ * happened. An edit that names something the kit does not have throws {@link
+ * IllegalArgumentException}. Its label for the undo menu is the business of {@code words}.
+ */
+public sealed interface Edit {
+  /** The kit after this edit. */
+  Kit apply(Kit kit);
+
+  /** Puts a paint into a well, in place of what is there. */
+  record PlacePaint(String lineupId, String wellId, String paintId) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      Lineup lineup = lineup(kit, lineupId);
+      Well well = well(kit, lineup, wellId);
+      Fill fill = well.kind() == WellKind.DAB ? Fill.DAB : Fill.FULL;
+      return kit.replacing(lineup.with(wellId, Optional.of(new Filling(paintId, fill))));
+    }
+  }
+
+  /** Moves what is in one well to another; what was there changes places with it. */
+  record MovePaint(String lineupId, String fromWellId, String toWellId) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      Lineup lineup = lineup(kit, lineupId);
+      Optional<Filling> moved = lineup.in(fromWellId);
+      Optional<Filling> displaced = lineup.in(toWellId);
+      return kit.replacing(lineup.with(fromWellId, displaced).with(toWellId, moved));
+    }
+  }
+
+  /** Takes the paint out of a well. */
+  record EmptyWell(String lineupId, String wellId) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.replacing(lineup(kit, lineupId).with(wellId, Optional.empty()));
+    }
+  }
+
+  /** Changes how far a well is filled. */
+  record SetFill(String lineupId, String wellId, Fill fill) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      Lineup lineup = lineup(kit, lineupId);
+      Optional<Filling> filled = lineup.in(wellId).map(f -> new Filling(f.paintId(), fill));
+      return kit.replacing(lineup.with(wellId, filled));
+    }
+  }
+
+  /** Puts a new paint on the shelf. */
+  record AddPaint(Paint paint) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withShelf(kit.shelf().with(paint));
+    }
+  }
+
+  /** Changes what is known of a paint; its id stays. */
+  record ChangePaint(Paint paint) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withShelf(kit.shelf().replacing(paint));
+    }
+  }
+
+  /** Takes a paint off the shelf and out of every well. */
+  record RemovePaint(String paintId) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      List<Lineup> without = new ArrayList<>();
+      for (Lineup lineup : kit.lineups()) {
+        Map<String, Filling> kept = new LinkedHashMap<>(lineup.fillings());
+        kept.values().removeIf(filling -> filling.paintId().equals(paintId));
+        without.add(lineup.withFillings(kept));
+      }
+      return kit.withLineups(without).withShelf(kit.shelf().without(paintId));
+    }
+  }
+
+  /** Adds a box. */
+  record AddBox(Box box) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      List<Box> more = new ArrayList<>(kit.boxes());
+      more.add(box);
+      return kit.withBoxes(more, kit.lineups());
+    }
+  }
+
+  /** Changes a box; paints in wells it no longer has leave their lineups. */
+  record ChangeBox(Box box) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      List<Lineup> fitting = new ArrayList<>();
+      for (Lineup lineup : kit.lineups()) {
+        Map<String, Filling> kept = new LinkedHashMap<>(lineup.fillings());
+        if (lineup.boxId().equals(box.id())) {
+          kept.keySet().removeIf(wellId -> box.find(wellId).isEmpty());
+        }
+        fitting.add(lineup.withFillings(kept));
+      }
+      return kit.withBoxes(
+          kit.boxes().stream().map(b -> b.id().equals(box.id()) ? box : b).toList(), fitting);
+    }
+  }
+
+  /** Removes a box with all lineups for it; outings lose those lineups. */
+  record RemoveBox(String boxId) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      List<Lineup> kept = kit.lineups().stream().filter(l -> !l.boxId().equals(boxId)).toList();
+      return freed(kit, kept)
+          .withBoxes(kit.boxes().stream().filter(b -> !b.id().equals(boxId)).toList(), kept);
+    }
+  }
+
+  /** Adds a lineup. */
+  record AddLineup(Lineup lineup) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      List<Lineup> more = new ArrayList<>(kit.lineups());
+      more.add(lineup);
+      return kit.withLineups(more);
+    }
+  }
+
+  /** Changes a lineup as a whole: its name or all its fillings. */
+  record ChangeLineup(Lineup lineup) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.replacing(lineup);
+    }
+  }
+
+  /** Removes a lineup; outings lose it. */
+  record RemoveLineup(String lineupId) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      List<Lineup> kept = kit.lineups().stream().filter(l -> !l.id().equals(lineupId)).toList();
+      return freed(kit, kept).withLineups(kept);
+    }
+  }
+
+  /** Adds an outing. */
+  record AddOuting(Outing outing) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      List<Outing> more = new ArrayList<>(kit.outings());
+      more.add(outing);
+      return kit.withOutings(more);
+    }
+  }
+
+  /** Changes an outing. */
+  record ChangeOuting(Outing outing) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withOutings(
+          kit.outings().stream().map(o -> o.id().equals(outing.id()) ? outing : o).toList());
+    }
+  }
+
+  /** Removes an outing. */
+  record RemoveOuting(String outingId) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withOutings(kit.outings().stream().filter(o -> !o.id().equals(outingId)).toList());
+    }
+  }
+
+  /** Changes the paper everything is judged on. */
+  record SetPaper(Paper paper) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withPaper(paper);
+    }
+  }
+
+  /** Changes the load a wash stands for. */
+  record SetWash(Wash wash, double load) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withWashes(kit.washes().with(wash, load));
+    }
+  }
+
+  /** Gives the kit another name. */
+  record RenameKit(String name) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withName(name);
+    }
+  }
+
+  private static Lineup lineup(Kit kit, String id) {
+    return kit.lineup(id)
+        .orElseThrow(() -> new IllegalArgumentException("the kit has no lineup " + id));
+  }
+
+  private static Well well(Kit kit, Lineup lineup, String id) {
+    return kit.boxOf(lineup)
+        .find(id)
+        .orElseThrow(() -> new IllegalArgumentException("the box has no well " + id));
+  }
+
+  /** The kit whose outings name only lineups in {@code kept}. */
+  private static Kit freed(Kit kit, List<Lineup> kept) {
+    return kit.withOutings(
+        kit.outings().stream()
+            .map(
+                outing ->
+                    outing.withLineup(
+                        outing
+                            .lineupId()
+                            .filter(id -> kept.stream().anyMatch(l -> l.id().equals(id)))))
+            .toList());
+  }
+}

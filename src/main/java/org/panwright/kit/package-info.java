@@ -1,0 +1,12 @@
+/**
+ * The painter's document: shelf, boxes, lineups, outings, paper and wash strengths; its edits and
+ * history.
+ *
+ * <p>Read in this order: {@link org.panwright.kit.Kit}, {@link org.panwright.kit.Box} and {@link
+ * org.panwright.kit.Well}, {@link org.panwright.kit.Lineup}, {@link org.panwright.kit.Edit}, {@link
+ * org.panwright.kit.History}.
+ *
+ * <p>Knows {@code colour} and {@code paint}. No colour is computed here and nothing is read or
+ * written.
+ */
+package org.panwright.kit;
