@@ -1,0 +1,30 @@
+package org.panwright.analysis;
+
+import java.util.List;
+import org.panwright.kit.Kit;
+import org.panwright.mixing.MixGrid;
+import org.panwright.mixing.OpticsTable;
+
+/**
+ * All that is known of one lineup: its mix grid, its ring against the shelf's, its findings.
+ *
+ * @param kit the kit that was judged
+ * @param lineupId the lineup that was judged
+ * @param table the optics of the whole shelf, in shelf order
+ * @param grid all pairs of the lineup's paints, in the order of the wells
+ * @param ring the lineup's hue ring
+ * @param shelfRing the hue ring of all owned paints and those in the lineup
+ * @param findings worst first
+ */
+public record Judgement(
+    Kit kit,
+    String lineupId,
+    OpticsTable table,
+    MixGrid grid,
+    Ring ring,
+    Ring shelfRing,
+    List<Finding> findings) {
+  public Judgement {
+    findings = List.copyOf(findings);
+  }
+}

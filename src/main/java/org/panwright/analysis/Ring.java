@@ -1,0 +1,92 @@
+package org.panwright.analysis;
+
+import java.util.Arrays;
+import org.panwright.colour.Hue;
+import org.panwright.colour.Oklch;
+
+/**
+ * The hue ring of some paints: for each 5° of OKLCh hue the highest chroma any mix reaches, over
+ * all lightnesses and for light, middle and dark mixes apart.
+ *
+ * <p>Step {@code i} stands for hues from {@code 5i − 2.5} to {@code 5i + 2.5} degrees. 0 means that
+ * no mix lies there.
+ */
+public final class Ring {
+  /** Number of steps round the circle. */
+  public static final int STEPS = 72;
+
+  /** Degrees from one step to the next. */
+  public static final double STEP_DEG = 5;
+
+  /** OKLCh lightness from which a mix counts as light. */
+  public static final double LIGHT_FROM = 0.70;
+
+  /** OKLCh lightness below which a mix counts as dark. */
+  public static final double DARK_BELOW = 0.45;
+
+  /** The parts a ring is told apart by. */
+  public enum Part {
+    ALL,
+    LIGHT,
+    MIDDLE,
+    DARK
+  }
+
+  private final double[][] chroma;
+
+  private Ring(double[][] chroma) {
+    this.chroma = chroma;
+  }
+
+  /** The step that holds a hue in degrees. */
+  public static int step(double hueDeg) {
+    return (int) Math.round(Hue.normal(hueDeg) / STEP_DEG) % STEPS;
+  }
+
+  /** The highest chroma at a step, 0..71. */
+  public double chroma(int step) {
+    return chroma(Part.ALL, step);
+  }
+
+  /** The highest chroma at a step among light, middle or dark mixes. */
+  public double chroma(Part part, int step) {
+    return chroma[part.ordinal()][step];
+  }
+
+  /** A fresh array of the 72 chromas over all lightnesses. */
+  public double[] toArray() {
+    return chroma[Part.ALL.ordinal()].clone();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Ring that && Arrays.deepEquals(chroma, that.chroma);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.deepHashCode(chroma);
+  }
+
+  /** Gathers colours into a ring; one thread. */
+  static final class Gatherer {
+    private final double[][] highest = new double[Part.values().length][STEPS];
+
+    void add(Oklch colour) {
+      int step = step(colour.hueDeg());
+      Part part =
+          colour.l() >= LIGHT_FROM ? Part.LIGHT : colour.l() < DARK_BELOW ? Part.DARK : Part.MIDDLE;
+      raise(Part.ALL, step, colour.c());
+      raise(part, step, colour.c());
+    }
+
+    private void raise(Part part, int step, double c) {
+      double[] row = highest[part.ordinal()];
+      row[step] = Math.max(row[step], c);
+    }
+
+    Ring ring() {
+      return new Ring(Arrays.stream(highest).map(double[]::clone).toArray(double[][]::new));
+    }
+  }
+}
