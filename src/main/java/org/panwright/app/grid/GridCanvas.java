@@ -1,0 +1,149 @@
+package org.panwright.app.grid;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+import org.panwright.app.fx.CanvasRegion;
+import org.panwright.app.fx.Fitted;
+import org.panwright.app.fx.Swatches;
+import org.panwright.colour.Srgb;
+
+/** Paints the mix grid: heads, cells, the picked cell, cells the screen cannot show. */
+final class GridCanvas extends CanvasRegion {
+  private static final double HEAD_FONT = 11;
+  private static final double SMALLEST_HEAD = 9;
+  private static final double GAP = 1;
+
+  private final GridModel model;
+  private GridGeometry geometry = GridGeometry.fitting(0, 1, 1, 0, 0);
+
+  GridCanvas(GridModel model, Consumer<Optional<int[]>> hovered) {
+    this.model = model;
+    getStyleClass().add("grid-canvas");
+    setFocusTraversable(true);
+    model.pictureProperty().addListener(o -> repaint());
+    model.selectionProperty().addListener(o -> repaint());
+    focusedProperty().addListener(o -> repaint());
+    setOnMouseMoved(e -> hovered.accept(geometry.cellAt(canvasX(e.getX()), canvasY(e.getY()))));
+    setOnMouseExited(e -> hovered.accept(Optional.empty()));
+    setOnMousePressed(
+        e -> {
+          requestFocus();
+          geometry
+              .cellAt(canvasX(e.getX()), canvasY(e.getY()))
+              .ifPresent(at -> model.pick(at[0], at[1]));
+        });
+    setOnKeyPressed(
+        e -> {
+          switch (e.getCode()) {
+            case UP -> model.step(-1, 0);
+            case DOWN -> model.step(1, 0);
+            case LEFT -> model.step(0, -1);
+            case RIGHT -> model.step(0, 1);
+            default -> {
+              return;
+            }
+          }
+          e.consume();
+        });
+  }
+
+  @Override
+  protected void paint(GraphicsContext pen, double width, double height) {
+    GridPicture picture = model.picture();
+    double left = Math.min(150, Math.max(72, width * 0.22));
+    geometry = GridGeometry.fitting(picture.size(), width, height, left, 58);
+    if (picture.size() == 0) {
+      return;
+    }
+    double extent = picture.size();
+    pen.setFill(surround());
+    pen.fillRect(
+        left - 4,
+        geometry.top() - 4,
+        extent * geometry.cellWidth() + 8 - GAP,
+        extent * geometry.cellHeight() + 8 - GAP);
+    for (int row = 0; row < picture.size(); row++) {
+      paintRowHead(pen, picture.heads().get(row), row);
+      paintColumnHead(pen, picture.heads().get(row), row);
+      for (int column = 0; column < picture.size(); column++) {
+        paintCell(pen, picture, row, column);
+      }
+    }
+    model.picked().ifPresent(at -> paintPick(pen, at[0], at[1]));
+  }
+
+  private void paintCell(GraphicsContext pen, GridPicture picture, int row, int column) {
+    GridPicture.Cell cell = picture.cell(row, column);
+    double x = geometry.x(column);
+    double y = geometry.y(row);
+    double w = geometry.cellWidth() - GAP;
+    double h = geometry.cellHeight() - GAP;
+    pen.setFill(Swatches.color(cell.colour().shown()));
+    pen.fillRect(x, y, w, h);
+    if (!cell.colour().exact() && Math.min(w, h) >= 10) {
+      pen.setFill(over(cell.colour().shown()));
+      pen.fillPolygon(
+          new double[] {x + w, x + w, x + w - 5}, new double[] {y + h, y + h - 5, y + h}, 3);
+    }
+    if (row == column && Math.min(w, h) >= 10) {
+      pen.setStroke(over(cell.colour().shown()));
+      pen.setLineWidth(1);
+      pen.strokeLine(x + 3, y + 3, x + 7, y + 7);
+    }
+  }
+
+  private void paintRowHead(GraphicsContext pen, GridPicture.Head head, int row) {
+    if (geometry.cellHeight() < SMALLEST_HEAD) {
+      return;
+    }
+    double middle = geometry.y(row) + (geometry.cellHeight() - GAP) / 2;
+    pen.setFont(Font.font(Math.min(HEAD_FONT, geometry.cellHeight() - 1)));
+    pen.setTextBaseline(VPos.CENTER);
+    pen.setTextAlign(TextAlignment.LEFT);
+    pen.setFill(head.fresh() ? accent() : soft());
+    pen.fillText(head.well(), 2, middle);
+    pen.setFill(head.fresh() ? accent() : text());
+    double indent = 30;
+    pen.fillText(
+        Fitted.text(head.name(), pen.getFont(), geometry.left() - indent - 8), indent, middle);
+  }
+
+  private void paintColumnHead(GraphicsContext pen, GridPicture.Head head, int column) {
+    if (geometry.cellWidth() < SMALLEST_HEAD) {
+      return;
+    }
+    pen.save();
+    pen.translate(geometry.x(column) + (geometry.cellWidth() - GAP) / 2, geometry.top() - 8);
+    pen.rotate(-90);
+    pen.setFont(Font.font(Math.min(HEAD_FONT, geometry.cellWidth() - 1)));
+    pen.setTextBaseline(VPos.CENTER);
+    pen.setTextAlign(TextAlignment.LEFT);
+    pen.setFill(head.fresh() ? accent() : text());
+    pen.fillText(Fitted.text(head.codes(), pen.getFont(), geometry.top() - 12), 0, 0);
+    pen.restore();
+  }
+
+  private void paintPick(GraphicsContext pen, int row, int column) {
+    double x = geometry.x(column) - GAP;
+    double y = geometry.y(row) - GAP;
+    double w = geometry.cellWidth() + GAP;
+    double h = geometry.cellHeight() + GAP;
+    pen.setLineWidth(isFocused() ? 3 : 2);
+    pen.setStroke(accent());
+    pen.strokeRect(x, y, w, h);
+    pen.setLineWidth(1);
+    pen.setStroke(Color.WHITE);
+    pen.strokeRect(x + 2, y + 2, w - 4, h - 4);
+  }
+
+  /** Black or white, whichever shows on a swatch. */
+  private static Color over(Srgb swatch) {
+    double luminance = swatch.toXyzD65().y();
+    return luminance > 0.18 ? Color.gray(0, 0.7) : Color.gray(1, 0.8);
+  }
+}

@@ -1,0 +1,137 @@
+package org.panwright.app.mix;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
+import org.panwright.analysis.Judgement;
+import org.panwright.app.Selection;
+import org.panwright.app.Session;
+import org.panwright.colour.Lab;
+import org.panwright.colour.Light;
+import org.panwright.colour.Spectrum;
+import org.panwright.kit.Filling;
+import org.panwright.mixing.Mixer;
+import org.panwright.mixing.Ratio;
+import org.panwright.mixing.Recipe;
+import org.panwright.mixing.Surface;
+import org.panwright.paint.Paint;
+import org.panwright.paint.Wash;
+import org.panwright.paint.WashStrengths;
+
+/** The mix, or the paint alone, that is picked in any of the views; knows no control. */
+public final class MixModel {
+  private final Session session;
+  private final ObjectProperty<Wash> wash = new SimpleObjectProperty<>(Wash.CREAM);
+  private final ObservableValue<Optional<MixPicture>> picture;
+
+  public MixModel(Session session) {
+    this.session = session;
+    picture =
+        Bindings.createObjectBinding(
+            this::picture, session.selectionProperty(), session.judgementProperty(), wash);
+  }
+
+  /** The wash shown large. */
+  public ObjectProperty<Wash> washProperty() {
+    return wash;
+  }
+
+  ObservableValue<Optional<MixPicture>> pictureProperty() {
+    return picture;
+  }
+
+  /** Whether there is a mix to show. */
+  public ObservableValue<Boolean> shownProperty() {
+    return picture.map(Optional::isPresent);
+  }
+
+  /** Shows the same pair in another ratio. */
+  void chooseRatio(int ratio) {
+    if (session.selectionProperty().get() instanceof Selection.OfMix mix) {
+      session
+          .selectionProperty()
+          .set(new Selection.OfMix(mix.rowPaintId(), mix.columnPaintId(), ratio));
+    }
+  }
+
+  /** Picks nothing. */
+  void leave() {
+    session.selectionProperty().set(Selection.NOTHING);
+  }
+
+  private Optional<MixPicture> picture() {
+    return session
+        .judgementProperty()
+        .get()
+        .flatMap(judgement -> picked(judgement).flatMap(mix -> picture(judgement, mix)));
+  }
+
+  /** The picked pair; a paint alone is paired with itself. */
+  private Optional<Selection.OfMix> picked(Judgement judgement) {
+    Selection selection = session.selectionProperty().get();
+    if (selection instanceof Selection.OfMix mix) {
+      return Optional.of(mix);
+    }
+    if (selection instanceof Selection.OfPaint paint) {
+      return Optional.of(alone(paint.paintId()));
+    }
+    if (selection instanceof Selection.OfWell well) {
+      return judgement
+          .kit()
+          .lineup(judgement.lineupId())
+          .flatMap(lineup -> lineup.in(well.wellId()))
+          .map(Filling::paintId)
+          .map(MixModel::alone);
+    }
+    return Optional.empty();
+  }
+
+  private static Selection.OfMix alone(String paintId) {
+    return new Selection.OfMix(paintId, paintId, Ratio.EVEN);
+  }
+
+  private Optional<MixPicture> picture(Judgement judgement, Selection.OfMix mix) {
+    Optional<Paint> first = judgement.kit().shelf().find(mix.rowPaintId());
+    Optional<Paint> second = judgement.kit().shelf().find(mix.columnPaintId());
+    if (first.isEmpty() || second.isEmpty()) {
+      return Optional.empty();
+    }
+    Mixer mixer = new Mixer(judgement.table());
+    WashStrengths washes = judgement.kit().washes();
+    double load = washes.load(wash.get());
+    boolean alone = mix.rowPaintId().equals(mix.columnPaintId());
+    Recipe recipe = recipe(mix, Ratio.GRID.get(mix.ratio()));
+    Spectrum dry = mixer.dry(recipe, load);
+    List<Lab> ratios =
+        alone
+            ? List.of(Light.D65.lab(dry))
+            : Ratio.GRID.stream().map(r -> mixer.lab(recipe(mix, r), load)).toList();
+    return Optional.of(
+        new MixPicture(
+            first.get().name(),
+            second.get().name(),
+            mix.ratio(),
+            wash.get(),
+            Light.D65.lab(dry),
+            Light.D65.lab(mixer.reflectance(recipe, load, Surface.WET)),
+            ratios,
+            Arrays.stream(Wash.values()).map(w -> mixer.lab(recipe, washes.load(w))).toList(),
+            mixer.volumes(recipe)[0],
+            dry,
+            mixer.expectedError(recipe),
+            recipe.portions().stream()
+                .map(p -> judgement.table().optics(judgement.table().indexOf(p.paintId())).source())
+                .distinct()
+                .toList()));
+  }
+
+  private static Recipe recipe(Selection.OfMix mix, Ratio ratio) {
+    return mix.rowPaintId().equals(mix.columnPaintId())
+        ? Recipe.of(mix.rowPaintId())
+        : Recipe.of(mix.rowPaintId(), ratio.first(), mix.columnPaintId(), ratio.second());
+  }
+}

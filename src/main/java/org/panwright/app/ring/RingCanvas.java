@@ -1,0 +1,150 @@
+package org.panwright.app.ring;
+
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.ArcType;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+import org.panwright.analysis.HueGap;
+import org.panwright.analysis.Ring;
+import org.panwright.app.fx.CanvasRegion;
+import org.panwright.app.fx.Swatches;
+import org.panwright.colour.GamutFit;
+import org.panwright.colour.HueWord;
+import org.panwright.colour.Oklch;
+import org.panwright.words.ColourWords;
+
+/**
+ * Paints the hue circle: a rim of hues with their words, the shelf's ring as a pale shape, the
+ * lineup's before it, gaps as hatched arcs on the rim, and a dot for each paint.
+ *
+ * <p>Hue 0° points to the right and angles grow anticlockwise, as in the a–b plane of the
+ * standards.
+ */
+final class RingCanvas extends CanvasRegion {
+  private static final double FULL_CHROMA = 0.26;
+  private static final double RIM = 9;
+  private static final double LABELS = 30;
+  private static final HueWord[] NAMED = {
+    HueWord.RED, HueWord.ORANGE, HueWord.YELLOW, HueWord.GREEN,
+    HueWord.TURQUOISE, HueWord.BLUE, HueWord.VIOLET, HueWord.MAGENTA
+  };
+
+  private final RingModel model;
+  private double centreX;
+  private double centreY;
+  private double radius;
+
+  RingCanvas(RingModel model) {
+    this.model = model;
+    getStyleClass().add("ring-canvas");
+    model.pictureProperty().addListener(o -> repaint());
+  }
+
+  @Override
+  protected void paint(GraphicsContext pen, double width, double height) {
+    centreX = width / 2;
+    centreY = height / 2;
+    radius = Math.min(width / 2 - LABELS - 8, height / 2 - 16) - RIM;
+    if (radius < 20) {
+      return;
+    }
+    paintRim(pen);
+    paintScale(pen);
+    model.pictureProperty().getValue().ifPresent(picture -> paintRings(pen, picture));
+  }
+
+  private void paintRings(GraphicsContext pen, RingPicture picture) {
+    paintShape(pen, picture.part(), picture.shelf(), line().deriveColor(0, 1, 1, 0.45), soft());
+    paintShape(pen, picture.part(), picture.lineup(), text().deriveColor(0, 1, 1, 0.16), text());
+    picture
+        .trial()
+        .ifPresent(trial -> paintShape(pen, picture.part(), trial, Color.TRANSPARENT, accent()));
+    picture.gaps().forEach(gap -> paintGap(pen, gap));
+    picture.paints().forEach(dot -> paintDot(pen, dot));
+  }
+
+  private void paintRim(GraphicsContext pen) {
+    pen.setLineWidth(RIM);
+    double r = radius + RIM / 2;
+    for (int step = 0; step < Ring.STEPS; step++) {
+      double hue = step * Ring.STEP_DEG;
+      pen.setStroke(Swatches.color(GamutFit.of(new Oklch(0.74, 0.13, hue)).shown()));
+      pen.strokeArc(
+          centreX - r, centreY - r, 2 * r, 2 * r, hue - 2.6, Ring.STEP_DEG + 0.2, ArcType.OPEN);
+    }
+    pen.setFont(Font.font(10.5));
+    pen.setFill(soft());
+    pen.setTextBaseline(VPos.CENTER);
+    for (HueWord word : NAMED) {
+      double hue = (word.fromDeg() + word.toDeg()) / 2;
+      double x = x(hue, radius + RIM + 7);
+      pen.setTextAlign(
+          Math.abs(x - centreX) < radius * 0.35
+              ? TextAlignment.CENTER
+              : x > centreX ? TextAlignment.LEFT : TextAlignment.RIGHT);
+      pen.fillText(ColourWords.label(word), x, y(hue, radius + RIM + 8));
+    }
+  }
+
+  private void paintScale(GraphicsContext pen) {
+    pen.setStroke(line());
+    pen.setLineWidth(1);
+    for (double chroma = 0.1; chroma < FULL_CHROMA; chroma += 0.1) {
+      double r = radius * chroma / FULL_CHROMA;
+      pen.strokeOval(centreX - r, centreY - r, 2 * r, 2 * r);
+    }
+  }
+
+  private void paintShape(
+      GraphicsContext pen, Ring.Part part, Ring ring, Color fill, Color stroke) {
+    double[] xs = new double[Ring.STEPS];
+    double[] ys = new double[Ring.STEPS];
+    for (int step = 0; step < Ring.STEPS; step++) {
+      double r = distance(ring.chroma(part, step));
+      xs[step] = x(step * Ring.STEP_DEG, r);
+      ys[step] = y(step * Ring.STEP_DEG, r);
+    }
+    pen.setFill(fill);
+    pen.fillPolygon(xs, ys, Ring.STEPS);
+    pen.setStroke(stroke);
+    pen.setLineWidth(1.4);
+    pen.strokePolygon(xs, ys, Ring.STEPS);
+  }
+
+  private void paintGap(GraphicsContext pen, HueGap gap) {
+    double r = radius - 5;
+    pen.setStroke(warn());
+    pen.setLineWidth(3);
+    pen.strokeArc(
+        centreX - r, centreY - r, 2 * r, 2 * r, gap.fromDeg(), gap.arcDeg(), ArcType.OPEN);
+    pen.setLineWidth(1.5);
+    for (double hue : new double[] {gap.fromDeg(), gap.toDeg()}) {
+      pen.strokeLine(x(hue, radius - 11), y(hue, radius - 11), x(hue, radius), y(hue, radius));
+    }
+  }
+
+  private void paintDot(GraphicsContext pen, RingPicture.Dot dot) {
+    double r = distance(dot.place().c());
+    double x = x(dot.place().hueDeg(), r);
+    double y = y(dot.place().hueDeg(), r);
+    pen.setFill(Swatches.color(dot.lab()));
+    pen.fillOval(x - 4.5, y - 4.5, 9, 9);
+    pen.setStroke(text());
+    pen.setLineWidth(1);
+    pen.strokeOval(x - 4.5, y - 4.5, 9, 9);
+  }
+
+  private double distance(double chroma) {
+    return radius * Math.min(1, chroma / FULL_CHROMA);
+  }
+
+  private double x(double hueDeg, double distance) {
+    return centreX + distance * Math.cos(Math.toRadians(hueDeg));
+  }
+
+  private double y(double hueDeg, double distance) {
+    return centreY - distance * Math.sin(Math.toRadians(hueDeg));
+  }
+}

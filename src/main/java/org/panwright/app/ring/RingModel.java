@@ -1,0 +1,91 @@
+package org.panwright.app.ring;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
+import org.panwright.analysis.HueGap;
+import org.panwright.analysis.Judgement;
+import org.panwright.analysis.Ring;
+import org.panwright.app.Session;
+import org.panwright.colour.Lab;
+import org.panwright.colour.Light;
+import org.panwright.colour.Oklab;
+import org.panwright.colour.Oklch;
+import org.panwright.mixing.MixGrid;
+import org.panwright.mixing.Ratio;
+import org.panwright.paint.Paint;
+import org.panwright.paint.Wash;
+
+/** What the hue ring shows: the lineup's, the shelf's, perhaps that of an edit being tried. */
+public final class RingModel {
+  private final ObjectProperty<Ring.Part> part = new SimpleObjectProperty<>(Ring.Part.ALL);
+  private final ObservableValue<Optional<RingPicture>> picture;
+
+  public RingModel(Session session) {
+    ObservableValue<Optional<Judgement>> standing = session.judgementProperty();
+    ObservableValue<Optional<Judgement>> trial = session.previewProperty();
+    picture =
+        javafx.beans.binding.Bindings.createObjectBinding(
+            () -> picture(standing.getValue(), trial.getValue(), part.get()),
+            standing,
+            trial,
+            part);
+  }
+
+  /** All lightnesses, or light, middle or dark mixes only. */
+  public ObjectProperty<Ring.Part> partProperty() {
+    return part;
+  }
+
+  ObservableValue<Optional<RingPicture>> pictureProperty() {
+    return picture;
+  }
+
+  private static Optional<RingPicture> picture(
+      Optional<Judgement> standing, Optional<Judgement> trial, Ring.Part part) {
+    return standing.map(
+        judgement ->
+            new RingPicture(
+                judgement.ring(),
+                judgement.shelfRing(),
+                trial.map(Judgement::ring),
+                part,
+                gaps(trial.orElse(judgement)),
+                paints(trial.orElse(judgement))));
+  }
+
+  private static List<HueGap> gaps(Judgement judgement) {
+    return judgement.findings().stream()
+        .filter(HueGap.class::isInstance)
+        .map(HueGap.class::cast)
+        .toList();
+  }
+
+  private static List<RingPicture.Dot> paints(Judgement judgement) {
+    List<RingPicture.Dot> dots = new ArrayList<>();
+    MixGrid grid = judgement.grid();
+    for (int row = 0; row < grid.size(); row++) {
+      String id = judgement.table().ids().get(grid.paint(row));
+      Paint paint = judgement.kit().shelf().find(id).orElseThrow();
+      Lab purest = purest(grid, row);
+      Oklch place = Oklab.ofD65(purest.toXyz(Light.D65.white())).toOklch();
+      dots.add(new RingPicture.Dot(paint.name(), paint.codes(), place, purest));
+    }
+    return dots;
+  }
+
+  /** The wash of a paint with the most chroma. */
+  private static Lab purest(MixGrid grid, int row) {
+    Lab purest = grid.lab(row, row, Ratio.EVEN, Wash.BUTTER);
+    for (Wash wash : Wash.values()) {
+      Lab lab = grid.lab(row, row, Ratio.EVEN, wash);
+      if (lab.chroma() > purest.chroma()) {
+        purest = lab;
+      }
+    }
+    return purest;
+  }
+}

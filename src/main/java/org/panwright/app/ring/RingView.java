@@ -1,0 +1,64 @@
+package org.panwright.app.ring;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import org.panwright.analysis.Ring;
+import org.panwright.words.RingWords;
+
+/** The hue ring with its choice of lightness. */
+public final class RingView extends VBox {
+  public RingView(RingModel model) {
+    getStyleClass().addAll("pane", "ring-view");
+    Label title = new Label(RingWords.TITLE);
+    title.getStyleClass().add("pane-title");
+    title.setTooltip(new Tooltip(RingWords.MEANING));
+    ChoiceBox<Ring.Part> parts = new ChoiceBox<>();
+    parts.getItems().setAll(Ring.Part.values());
+    parts.setConverter(new PartName());
+    parts.setAccessibleText(RingWords.PARTS);
+    parts.setTooltip(new Tooltip(RingWords.PARTS));
+    parts.valueProperty().bindBidirectional(model.partProperty());
+    Region space = new Region();
+    HBox.setHgrow(space, Priority.ALWAYS);
+    HBox head = new HBox(title, space, parts);
+    head.setAlignment(Pos.CENTER_LEFT);
+    head.getStyleClass().add("pane-head");
+    RingCanvas canvas = new RingCanvas(model);
+    VBox.setVgrow(canvas, Priority.ALWAYS);
+    Label key = new Label(RingWords.KEY);
+    key.getStyleClass().add("readout");
+    key.setWrapText(true);
+    key.setMinHeight(Region.USE_PREF_SIZE);
+    getChildren().addAll(head, canvas, key);
+    canvas
+        .accessibleTextProperty()
+        .bind(
+            model
+                .pictureProperty()
+                .map(
+                    shown ->
+                        shown
+                            .map(p -> RingWords.summary(p.paints().size(), p.gaps().size()))
+                            .orElse(RingWords.TITLE)));
+  }
+
+  /** Shows a part of the ring by its name. */
+  private static final class PartName extends StringConverter<Ring.Part> {
+    @Override
+    public String toString(Ring.Part part) {
+      return part == null ? "" : RingWords.part(part);
+    }
+
+    @Override
+    public Ring.Part fromString(String name) {
+      throw new UnsupportedOperationException("parts are chosen, not typed");
+    }
+  }
+}
