@@ -25,7 +25,8 @@ import org.panwright.words.ColourWords;
 final class RingCanvas extends CanvasRegion {
   private static final double FULL_CHROMA = 0.26;
   private static final double RIM = 9;
-  private static final double LABELS = 30;
+  private static final double LABELS_BESIDE = 60;
+  private static final double LABELS_ABOVE = 18;
   private static final HueWord[] NAMED = {
     HueWord.RED, HueWord.ORANGE, HueWord.YELLOW, HueWord.GREEN,
     HueWord.TURQUOISE, HueWord.BLUE, HueWord.VIOLET, HueWord.MAGENTA
@@ -46,7 +47,7 @@ final class RingCanvas extends CanvasRegion {
   protected void paint(GraphicsContext pen, double width, double height) {
     centreX = width / 2;
     centreY = height / 2;
-    radius = Math.min(width / 2 - LABELS - 8, height / 2 - 16) - RIM;
+    radius = Math.min(width / 2 - LABELS_BESIDE, height / 2 - LABELS_ABOVE) - RIM;
     if (radius < 20) {
       return;
     }
