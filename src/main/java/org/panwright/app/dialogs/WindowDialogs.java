@@ -1,0 +1,131 @@
+package org.panwright.app.dialogs;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBar.ButtonData;
+import javafx.scene.control.ButtonType;
+import javafx.scene.control.Dialog;
+import javafx.scene.control.Label;
+import javafx.stage.FileChooser;
+import javafx.stage.Modality;
+import javafx.stage.Stage;
+import org.panwright.app.theme.Looks;
+import org.panwright.words.DialogWords;
+
+/** Dialogs that belong to a window and wear its theme. */
+public final class WindowDialogs implements Dialogs {
+  private static final double SENTENCE_WIDTH_EM = 34;
+
+  private final Stage owner;
+  private final Looks looks;
+
+  /** Dialogs before {@code owner}. */
+  public WindowDialogs(Stage owner, Looks looks) {
+    this.owner = owner;
+    this.looks = looks;
+  }
+
+  @Override
+  public void tell(String title, String sentence) {
+    ask(title, sentence, List.of(Choice.leave(DialogWords.UNDERSTOOD, true)));
+  }
+
+  @Override
+  public <T> T ask(String title, String sentence, List<Choice<T>> choices) {
+    Map<ButtonType, T> values = new LinkedHashMap<>();
+    T leaving = null;
+    for (Choice<T> choice : choices) {
+      values.put(new ButtonType(choice.label(), place(choice.role())), choice.value());
+      if (choice.role() == Choice.Role.LEAVE) {
+        leaving = choice.value();
+      }
+    }
+    Dialog<ButtonType> dialog = dialog(title, sentence(sentence));
+    dialog.getDialogPane().getButtonTypes().setAll(values.keySet());
+    Optional<ButtonType> answer = show(dialog);
+    T left = leaving;
+    return answer.map(button -> values.getOrDefault(button, left)).orElse(left);
+  }
+
+  @Override
+  public <R> Optional<R> fillIn(Form<R> form) {
+    ButtonType accept = new ButtonType(form.accept(), ButtonData.OK_DONE);
+    ButtonType leave = new ButtonType(DialogWords.LEAVE, ButtonData.CANCEL_CLOSE);
+    Dialog<ButtonType> dialog = dialog(form.title(), form.content());
+    dialog.setResizable(true);
+    dialog.getDialogPane().getButtonTypes().setAll(accept, leave);
+    Button button = (Button) dialog.getDialogPane().lookupButton(accept);
+    button.disableProperty().bind(Bindings.createBooleanBinding(() -> !form.ready().getValue(), form.ready()));
+    dialog.setOnShown(event -> Platform.runLater(form.firstField()::requestFocus));
+    return show(dialog).filter(accept::equals).map(pressed -> form.result().get());
+  }
+
+  @Override
+  public Optional<Path> chooseToOpen(FileKind kind, Optional<Path> folder) {
+    return Optional.ofNullable(chooser(kind, folder).showOpenDialog(owner)).map(File::toPath);
+  }
+
+  @Override
+  public Optional<Path> chooseToSave(FileKind kind, Optional<Path> folder, String suggestedName) {
+    FileChooser chooser = chooser(kind, folder);
+    chooser.setInitialFileName(kind.complete(suggestedName));
+    return Optional.ofNullable(chooser.showSaveDialog(owner))
+        .map(File::toPath)
+        .map(path -> path.resolveSibling(kind.complete(path.getFileName().toString())));
+  }
+
+  private static FileChooser chooser(FileKind kind, Optional<Path> folder) {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle(kind.title());
+    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(kind.name(), "*" + kind.ending()));
+    folder.filter(Files::isDirectory).ifPresent(f -> chooser.setInitialDirectory(f.toFile()));
+    return chooser;
+  }
+
+  private static Dialog<ButtonType> dialog(String title, Node content) {
+    Dialog<ButtonType> dialog = new Dialog<>();
+    dialog.setTitle(title);
+    dialog.setHeaderText(title);
+    dialog.getDialogPane().setContent(content);
+    return dialog;
+  }
+
+  private Optional<ButtonType> show(Dialog<ButtonType> dialog) {
+    if (owner.isShowing()) {
+      dialog.initOwner(owner);
+    }
+    dialog.initModality(Modality.WINDOW_MODAL);
+    looks.dress(dialog.getDialogPane().getStylesheets());
+    try {
+      return dialog.showAndWait();
+    } finally {
+      looks.undress(dialog.getDialogPane().getStylesheets());
+    }
+  }
+
+  private static Label sentence(String text) {
+    Label label = new Label(text);
+    label.setWrapText(true);
+    double em = label.getFont().getSize();
+    label.setPrefWidth(SENTENCE_WIDTH_EM * em);
+    label.setMinHeight(javafx.scene.layout.Region.USE_PREF_SIZE);
+    return label;
+  }
+
+  private static ButtonData place(Choice.Role role) {
+    return switch (role) {
+      case USUAL -> ButtonData.OK_DONE;
+      case OTHER -> ButtonData.LEFT;
+      case LEAVE -> ButtonData.CANCEL_CLOSE;
+    };
+  }
+}

@@ -1,0 +1,77 @@
+package org.panwright.app.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Menu;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import org.panwright.app.Session;
+import org.panwright.app.fx.Action;
+import org.panwright.app.theme.Looks;
+import org.panwright.words.WindowWords;
+
+/** The frame round the views: menus, bar, notices, and the view chosen. */
+public final class MainWindow {
+  /** The smallest size at which everything can be used. */
+  public static final double LEAST_WIDTH = 1100;
+
+  /** See {@link #LEAST_WIDTH}. */
+  public static final double LEAST_HEIGHT = 700;
+
+  private final Scene scene;
+  private final Places places;
+
+  /**
+   * @param name the kit's name with its mark
+   * @param file where the kit is kept
+   * @param lineups the choice of lineup
+   * @param notices what has to be told without a question, above the views
+   * @param views the views in their order, at least one
+   * @param menus the menus, to which undo, redo and the views are added
+   */
+  public MainWindow(
+      Session session,
+      Looks looks,
+      ObservableValue<String> name,
+      ObservableValue<String> file,
+      Node lineups,
+      Node notices,
+      List<Place> views,
+      MenuPlan menus) {
+    Action undo = UndoModel.undo(session);
+    Action redo = UndoModel.redo(session);
+    places = new Places(views);
+    List<Menu> all = new ArrayList<>();
+    all.add(menus.kit());
+    all.add(Menus.of(WindowWords.EDIT_MENU, List.of(List.of(undo, redo))));
+    all.addAll(menus.things());
+    all.add(viewMenu(menus));
+    all.add(menus.help());
+    BorderPane frame = new BorderPane(places.ground());
+    frame.setTop(
+        new VBox(
+            Menus.bar(all.toArray(Menu[]::new)),
+            new TopBar(name, file, lineups, undo, redo, places.strip()),
+            notices));
+    scene = new Scene(frame);
+    looks.dress(scene.getStylesheets());
+  }
+
+  /** Puts the window on a stage. */
+  public void on(Stage stage) {
+    stage.setScene(scene);
+    stage.setMinWidth(LEAST_WIDTH);
+    stage.setMinHeight(LEAST_HEIGHT);
+  }
+
+  private Menu viewMenu(MenuPlan menus) {
+    List<List<Action>> groups = new ArrayList<>();
+    groups.add(places.actions());
+    groups.addAll(menus.view());
+    return Menus.of(WindowWords.VIEW_MENU, groups);
+  }
+}

@@ -1,0 +1,78 @@
+package org.panwright.app.window;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Parent;
+import javafx.scene.control.Tooltip;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import org.panwright.app.fx.Action;
+import org.panwright.words.WindowWords;
+
+/**
+ * The views of the window, of which one is shown; each is built when first asked for and then kept.
+ */
+final class Places {
+  private final List<Place> places;
+  private final ObjectProperty<Place> shown = new SimpleObjectProperty<>();
+  private final Map<Place, Parent> built = new HashMap<>();
+  private final StackPane ground = new StackPane();
+  private final HBox strip = new HBox();
+
+  Places(List<Place> places) {
+    this.places = List.copyOf(places);
+    shown.addListener((property, before, now) -> show(now));
+    strip.getStyleClass().add("joined");
+    strip.setAccessibleText(WindowWords.VIEWS);
+    ToggleGroup group = new ToggleGroup();
+    for (Place place : this.places) {
+      strip.getChildren().add(button(place, group));
+    }
+    strip.getChildren().get(0).getStyleClass().add("first");
+    strip.getChildren().get(places.size() - 1).getStyleClass().add("last");
+    shown.set(this.places.get(0));
+  }
+
+  /** The row of buttons that chooses. */
+  HBox strip() {
+    return strip;
+  }
+
+  /** Where the view chosen is shown. */
+  StackPane ground() {
+    return ground;
+  }
+
+  /** The choices once more, for the menu. */
+  List<Action> actions() {
+    List<Action> actions = new ArrayList<>();
+    for (Place place : places) {
+      actions.add(Action.of(place.name(), () -> shown.set(place)).on(place.key()));
+    }
+    return actions;
+  }
+
+  private ToggleButton button(Place place, ToggleGroup group) {
+    ToggleButton button = new ToggleButton(place.name());
+    button.setToggleGroup(group);
+    button.setTooltip(new Tooltip(KeyCombination.valueOf(place.key()).getDisplayText()));
+    button.setOnAction(
+        event -> {
+          button.setSelected(true);
+          shown.set(place);
+        });
+    shown.addListener((property, before, now) -> button.setSelected(now == place));
+    return button;
+  }
+
+  private void show(Place place) {
+    ground.getChildren().setAll(built.computeIfAbsent(place, p -> p.build().get()));
+  }
+}

@@ -1,0 +1,62 @@
+package org.panwright.app.window;
+
+import java.util.List;
+import javafx.geometry.Orientation;
+import javafx.scene.control.SplitPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+
+/**
+ * The view most work is done in: shelf on the left, box above mix grid in the middle, hue ring above
+ * findings on the right. The dividers can be moved; on a wider window the middle takes the room.
+ */
+public final class PlanView extends StackPane {
+  /** Where the dividers stand at first: left, right, middle, right-hand column. */
+  public static final List<Double> USUAL = List.of(0.235, 0.755, 0.42, 0.5);
+
+  private final SplitPane columns;
+  private final SplitPane middle;
+  private final SplitPane right;
+
+  /**
+   * @param dividers four places of dividers, as {@link #dividers} gave them
+   */
+  public PlanView(
+      Region shelf,
+      Region box,
+      Region grid,
+      Region ring,
+      Region findings,
+      List<Double> dividers) {
+    shelf.setMinWidth(230);
+    box.setMinSize(380, 170);
+    grid.setMinSize(380, 220);
+    ring.setMinSize(240, 220);
+    findings.setMinSize(240, 150);
+    middle = new SplitPane(box, grid);
+    right = new SplitPane(ring, findings);
+    columns = new SplitPane(shelf, middle, right);
+    middle.setOrientation(Orientation.VERTICAL);
+    right.setOrientation(Orientation.VERTICAL);
+    SplitPane.setResizableWithParent(shelf, false);
+    SplitPane.setResizableWithParent(right, false);
+    getChildren().add(columns);
+    place(dividers.size() == USUAL.size() ? dividers : USUAL);
+  }
+
+  /** Where the dividers stand, each as a share of its split. */
+  public List<Double> dividers() {
+    return List.of(
+        columns.getDividerPositions()[0],
+        columns.getDividerPositions()[1],
+        middle.getDividerPositions()[0],
+        right.getDividerPositions()[0]);
+  }
+
+  /** Moves the dividers. */
+  public void place(List<Double> dividers) {
+    columns.setDividerPositions(dividers.get(0), dividers.get(1));
+    middle.setDividerPositions(dividers.get(2));
+    right.setDividerPositions(dividers.get(3));
+  }
+}

@@ -1,0 +1,50 @@
+package org.panwright.app.window;
+
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.Separator;
+import javafx.scene.control.Tooltip;
+import javafx.geometry.Orientation;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import org.panwright.app.fx.Action;
+import org.panwright.words.WindowWords;
+
+/** The bar on top: the kit's name, the lineup, undo and redo, the choice of view. */
+final class TopBar extends HBox {
+  /**
+   * @param name the kit's name with its mark
+   * @param file where the kit is kept, shown as a tip
+   */
+  TopBar(
+      ObservableValue<String> name,
+      ObservableValue<String> file,
+      Node lineups,
+      Action undo,
+      Action redo,
+      Node views) {
+    getStyleClass().add("top-bar");
+    Label kit = new Label();
+    kit.getStyleClass().add("kit-name");
+    kit.textProperty().bind(name);
+    kit.setMinWidth(80);
+    kit.setMaxWidth(320);
+    Tooltip tip = new Tooltip();
+    tip.textProperty().bind(file);
+    kit.setTooltip(tip);
+    Region room = new Region();
+    HBox.setHgrow(room, Priority.ALWAYS);
+    getChildren()
+        .setAll(
+            kit,
+            new Separator(Orientation.VERTICAL),
+            lineups,
+            room,
+            undo.button("↶  " + WindowWords.UNDO),
+            redo.button("↷  " + WindowWords.REDO),
+            new Separator(Orientation.VERTICAL),
+            views);
+  }
+}
