@@ -23,7 +23,7 @@ public record UserFolders(Path settings, Path logs) {
    */
   public static UserFolders of(String system, Map<String, String> environment, Path home) {
     String name = system.toLowerCase(Locale.ROOT);
-    if (name.contains("win")) {
+    if (name.startsWith("windows")) {
       Path base =
           absolute(environment, "APPDATA").orElse(home.resolve("AppData").resolve("Roaming"));
       return new UserFolders(base.resolve("Panwright"), base.resolve("Panwright"));
@@ -35,7 +35,9 @@ public record UserFolders(Path settings, Path logs) {
           library.resolve("Logs").resolve("Panwright"));
     }
     return new UserFolders(
-        absolute(environment, "XDG_CONFIG_HOME").orElse(home.resolve(".config")).resolve("panwright"),
+        absolute(environment, "XDG_CONFIG_HOME")
+            .orElse(home.resolve(".config"))
+            .resolve("panwright"),
         absolute(environment, "XDG_STATE_HOME")
             .orElse(home.resolve(".local").resolve("state"))
             .resolve("panwright"));

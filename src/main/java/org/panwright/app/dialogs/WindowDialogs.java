@@ -64,7 +64,9 @@ public final class WindowDialogs implements Dialogs {
     dialog.setResizable(true);
     dialog.getDialogPane().getButtonTypes().setAll(accept, leave);
     Button button = (Button) dialog.getDialogPane().lookupButton(accept);
-    button.disableProperty().bind(Bindings.createBooleanBinding(() -> !form.ready().getValue(), form.ready()));
+    button
+        .disableProperty()
+        .bind(Bindings.createBooleanBinding(() -> !form.ready().getValue(), form.ready()));
     dialog.setOnShown(event -> Platform.runLater(form.firstField()::requestFocus));
     return show(dialog).filter(accept::equals).map(pressed -> form.result().get());
   }
@@ -86,7 +88,9 @@ public final class WindowDialogs implements Dialogs {
   private static FileChooser chooser(FileKind kind, Optional<Path> folder) {
     FileChooser chooser = new FileChooser();
     chooser.setTitle(kind.title());
-    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(kind.name(), "*" + kind.ending()));
+    chooser
+        .getExtensionFilters()
+        .add(new FileChooser.ExtensionFilter(kind.name(), "*" + kind.ending()));
     folder.filter(Files::isDirectory).ifPresent(f -> chooser.setInitialDirectory(f.toFile()));
     return chooser;
   }

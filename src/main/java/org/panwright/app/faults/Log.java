@@ -27,7 +27,8 @@ public final class Log {
     Path file = folder.resolve("panwright.log");
     try {
       Files.createDirectories(folder);
-      FileHandler handler = new FileHandler(file.toString().replace("%", "%%"), MOST_BYTES, FILES, true);
+      FileHandler handler =
+          new FileHandler(file.toString().replace("%", "%%"), MOST_BYTES, FILES, true);
       handler.setFormatter(new SimpleFormatter());
       handler.setEncoding("UTF-8");
       logger.addHandler(handler);

@@ -33,7 +33,8 @@ public final class PulseWatch {
 
   /** Starts watching on a thread of {@code clock}. */
   public void start(ScheduledExecutorService clock) {
-    var unused = clock.scheduleWithFixedDelay(this::look, BETWEEN_MS, BETWEEN_MS, TimeUnit.MILLISECONDS);
+    var unused =
+        clock.scheduleWithFixedDelay(this::look, BETWEEN_MS, BETWEEN_MS, TimeUnit.MILLISECONDS);
   }
 
   private void look() {

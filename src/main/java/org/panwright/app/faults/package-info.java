@@ -1,2 +1,4 @@
-/** What happens when the program itself is at fault: the log, the note to the painter, the watch. */
+/**
+ * What happens when the program itself is at fault: the log, the note to the painter, the watch.
+ */
 package org.panwright.app.faults;

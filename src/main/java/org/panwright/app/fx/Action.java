@@ -31,8 +31,7 @@ public record Action(
 
   /** The action done by these keys as well, written as {@code Shortcut+S}. */
   public Action on(String keyNames) {
-    return new Action(
-        label, plain, Optional.of(KeyCombination.valueOf(keyNames)), possible, work);
+    return new Action(label, plain, Optional.of(KeyCombination.valueOf(keyNames)), possible, work);
   }
 
   /** The action when it can be done only now and then. */

@@ -46,8 +46,7 @@ public final class LineupActions {
     ComboBox<Box> box = new ComboBox<>();
     box.setConverter(new BoxNames());
     box.getItems().setAll(session.kit().boxes());
-    box.setValue(
-        session.lineup().map(session.kit()::boxOf).orElse(session.kit().boxes().get(0)));
+    box.setValue(session.lineup().map(session.kit()::boxOf).orElse(session.kit().boxes().get(0)));
     FormGrid grid = new FormGrid();
     grid.row(LineupWords.NAME, name);
     grid.row(LineupWords.FOR_BOX, box);

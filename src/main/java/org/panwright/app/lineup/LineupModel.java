@@ -56,8 +56,7 @@ public final class LineupModel {
         .ifPresent(
             l ->
                 addAndLook(
-                    new Lineup(
-                        freshId(), LineupWords.copyOf(l.name()), l.boxId(), l.fillings())));
+                    new Lineup(freshId(), LineupWords.copyOf(l.name()), l.boxId(), l.fillings())));
   }
 
   /** Gives the lineup looked at another name. */

@@ -7,9 +7,9 @@ import java.util.Map;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Parent;
-import javafx.scene.control.Tooltip;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
@@ -68,7 +68,7 @@ final class Places {
           button.setSelected(true);
           shown.set(place);
         });
-    shown.addListener((property, before, now) -> button.setSelected(now == place));
+    shown.addListener((property, before, now) -> button.setSelected(place.equals(now)));
     return button;
   }
 

@@ -7,8 +7,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 
 /**
- * The view most work is done in: shelf on the left, box above mix grid in the middle, hue ring above
- * findings on the right. The dividers can be moved; on a wider window the middle takes the room.
+ * The view most work is done in: shelf on the left, box above mix grid in the middle, hue ring
+ * above findings on the right. The dividers can be moved; on a wider window the middle takes the
+ * room.
  */
 public final class PlanView extends StackPane {
   /** Where the dividers stand at first: left, right, middle, right-hand column. */
@@ -22,12 +23,7 @@ public final class PlanView extends StackPane {
    * @param dividers four places of dividers, as {@link #dividers} gave them
    */
   public PlanView(
-      Region shelf,
-      Region box,
-      Region grid,
-      Region ring,
-      Region findings,
-      List<Double> dividers) {
+      Region shelf, Region box, Region grid, Region ring, Region findings, List<Double> dividers) {
     shelf.setMinWidth(230);
     box.setMinSize(380, 170);
     grid.setMinSize(380, 220);
