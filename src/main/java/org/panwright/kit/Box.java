@@ -25,8 +25,6 @@ public record Box(
     double lidWidthMm,
     double lidHeightMm,
     List<Well> wells) {
-  private static final double SLACK_MM = 0.01;
-
   public Box {
     wells = List.copyOf(wells);
     if (id.isBlank() || name.isBlank()) {
@@ -44,8 +42,7 @@ public record Box(
       if (!ids.add(well.id())) {
         throw new IllegalArgumentException("two wells of " + name + " have the id " + well.id());
       }
-      if (well.xMm() + well.widthMm() > widthMm + SLACK_MM
-          || well.yMm() + well.heightMm() > heightMm + SLACK_MM) {
+      if (!well.liesWithin(widthMm, heightMm)) {
         throw new IllegalArgumentException("well " + well.label() + " lies outside box " + name);
       }
     }

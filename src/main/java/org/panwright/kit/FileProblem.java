@@ -2,7 +2,6 @@ package org.panwright.kit;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What went wrong with a file, or what had to be put right to open it: facts for a sentence, no
@@ -25,10 +24,13 @@ public sealed interface FileProblem {
   record Empty(Path file) implements FileProblem {}
 
   /** The file ends before what it holds is complete. */
-  record CutShort(Path file, int line, Optional<Path> backup) implements FileProblem {}
+  record CutShort(Path file, int line) implements FileProblem {}
 
-  /** The file is no JSON text from this line on. */
-  record NotJson(Path file, int line, int column, Optional<Path> backup) implements FileProblem {}
+  /** The file is no JSON text from this place on; line and column count from 1. */
+  record NotJson(Path file, int line, int column) implements FileProblem {}
+
+  /** A group of the file has two fields of the same name, so one would hide the other. */
+  record FieldTwice(Path file, String field, int line) implements FileProblem {}
 
   /** The file is JSON but does not say that it is a kit. */
   record NotAKit(Path file) implements FileProblem {}
@@ -58,6 +60,14 @@ public sealed interface FileProblem {
    */
   record Replaced(Path file, String field, FieldFault fault, String standIn)
       implements FileProblem {}
+
+  /** A file that cannot be opened, and beside it the copy that was kept at the last save. */
+  record WithBackup(FileProblem problem, Path backup) implements FileProblem {
+    @Override
+    public Path file() {
+      return problem.file();
+    }
+  }
 
   /** Files may not be made or changed in this folder. */
   record FolderClosed(Path file) implements FileProblem {}
@@ -90,6 +100,9 @@ public sealed interface FileProblem {
 
     /** A number outside its range. */
     record OutOfRange(double low, double high, double found) implements FieldFault {}
+
+    /** A number that must be above 0. */
+    record NotPositive(double found) implements FieldFault {}
 
     /** A list of the wrong length. */
     record WrongLength(int expected, int found) implements FieldFault {}

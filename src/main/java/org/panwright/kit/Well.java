@@ -44,5 +44,11 @@ public record Well(
         && other.yMm < yMm + heightMm - TOUCHING_MM;
   }
 
+  /** Whether the well lies whole in an area of this size. */
+  public boolean liesWithin(double areaWidthMm, double areaHeightMm) {
+    return xMm + widthMm <= areaWidthMm + TOUCHING_MM
+        && yMm + heightMm <= areaHeightMm + TOUCHING_MM;
+  }
+
   private static final double TOUCHING_MM = 0.01;
 }

@@ -48,6 +48,18 @@ public final class PigmentLibrary {
   }
 
   /**
+   * How a paint of these pigments usually handles: the most covering, most staining, most
+   * granulating and least lightfast of them sets the tone (common practice). Pigments the library
+   * does not know are passed over; empty if it knows none.
+   */
+  public Optional<Handling> usualHandling(List<PigmentShare> shares) {
+    return shares.stream()
+        .flatMap(part -> find(part.pigment()).stream())
+        .map(Pigment::handling)
+        .reduce(Handling::strongerOf);
+  }
+
+  /**
    * Optics estimated from pigments and their shares: K and S of the pigments' masstone coats,
    * weighted by share.
    *

@@ -19,16 +19,18 @@ import org.panwright.kit.FileProblem.ValueKind;
 final class Field {
   private final JsonNode node;
   private final String path;
+  private final String key;
   private final Set<String> asked = new LinkedHashSet<>();
 
-  private Field(JsonNode node, String path) {
+  private Field(JsonNode node, String path, String key) {
     this.node = node;
     this.path = path;
+    this.key = key;
   }
 
   /** The whole text; its path is empty. */
   static Field root(JsonNode node) {
-    return new Field(node, "");
+    return new Field(node, "", "");
   }
 
   JsonNode node() {
@@ -39,13 +41,19 @@ final class Field {
     return path;
   }
 
+  /** Its name in the group it belongs to; empty for an entry of a list. */
+  String key() {
+    return key;
+  }
+
   /** The field of this name in a group; it may be absent. */
   Field at(String name) {
     asked.add(name);
     JsonNode child = node.get(name);
     return new Field(
         child == null ? MissingNode.getInstance() : child,
-        path.isEmpty() ? name : path + "." + name);
+        path.isEmpty() ? name : path + "." + name,
+        name);
   }
 
   /** Whether there is a value here; null counts as none. */
@@ -64,7 +72,7 @@ final class Field {
     require(ValueKind.LIST, node.isArray());
     List<Field> entries = new ArrayList<>();
     for (int i = 0; i < node.size(); i++) {
-      entries.add(new Field(node.get(i), path + "[" + i + "]"));
+      entries.add(new Field(node.get(i), path + "[" + i + "]", ""));
     }
     return entries;
   }
@@ -95,6 +103,15 @@ final class Field {
     double value = node.doubleValue();
     if (!(value >= low && value <= high)) {
       throw fault(new FieldFault.OutOfRange(low, high, value));
+    }
+    return value;
+  }
+
+  /** A number above 0, up to {@code high}. */
+  double positive(double high) throws BadFieldException {
+    double value = number(Double.NEGATIVE_INFINITY, high);
+    if (!(value > 0)) {
+      throw fault(new FieldFault.NotPositive(value));
     }
     return value;
   }

@@ -1,0 +1,257 @@
+package org.panwright.store;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.panwright.colour.Spectrum;
+import org.panwright.kit.Box;
+import org.panwright.kit.Filling;
+import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
+import org.panwright.kit.Outing;
+import org.panwright.kit.SubjectColour;
+import org.panwright.kit.Well;
+import org.panwright.paint.Handling;
+import org.panwright.paint.Optics;
+import org.panwright.paint.Paint;
+import org.panwright.paint.Paper;
+import org.panwright.paint.PigmentShare;
+import org.panwright.paint.Wash;
+import org.panwright.paint.WashStrengths;
+
+/** Turns a kit into the JSON tree of its file, together with all that was kept for it. */
+final class KitWriter {
+  private final Keepsake keepsake;
+  private final BiConsumer<Address, ObjectNode> finished;
+
+  private KitWriter(Keepsake keepsake, BiConsumer<Address, ObjectNode> finished) {
+    this.keepsake = keepsake;
+    this.finished = finished;
+  }
+
+  /** The tree of the file. */
+  static ObjectNode write(Kit kit, Keepsake keepsake) {
+    return new KitWriter(keepsake, keepsake::complete).kit(kit);
+  }
+
+  /** The keepsake of a kit just read, with each original told what stands in for it. */
+  static Keepsake withStandIns(Kit kit, Keepsake keepsake) {
+    Map<Address, ObjectNode> groups = new HashMap<>();
+    new KitWriter(Keepsake.NOTHING, groups::put).kit(kit);
+    return keepsake.withStandIns(
+        original -> {
+          ObjectNode group = groups.get(original.group());
+          return Optional.ofNullable(group == null ? null : group.get(original.field()));
+        });
+  }
+
+  private ObjectNode kit(Kit kit) {
+    ObjectNode node = group();
+    node.put("schemaVersion", KitReader.VERSION);
+    node.put("name", kit.name());
+    putText(node, "note", kit.note());
+    node.set("paper", paper(kit.paper()));
+    node.set("washes", washes(kit.washes()));
+    ObjectNode shelf = group();
+    Address shelfAddress = Address.KIT.child("shelf");
+    shelf.set("paints", list(shelfAddress, "paints", kit.shelf().paints(), Paint::id, this::paint));
+    node.set("shelf", finish(shelfAddress, shelf));
+    node.set("boxes", list(Address.KIT, "boxes", kit.boxes(), Box::id, this::box));
+    node.set("lineups", list(Address.KIT, "lineups", kit.lineups(), Lineup::id, this::lineup));
+    node.set("outings", list(Address.KIT, "outings", kit.outings(), Outing::id, this::outing));
+    return finish(Address.KIT, node);
+  }
+
+  private ObjectNode paper(Paper paper) {
+    ObjectNode node = group();
+    node.put("name", paper.name());
+    node.set("reflectance", numbers(paper.reflectance()));
+    return finish(Address.KIT.child("paper"), node);
+  }
+
+  private ObjectNode washes(WashStrengths washes) {
+    ObjectNode node = group();
+    for (Wash wash : Wash.values()) {
+      node.put(Spelling.of(wash), washes.load(wash));
+    }
+    return finish(Address.KIT.child("washes"), node);
+  }
+
+  private ObjectNode paint(Address here, Paint paint) {
+    ObjectNode node = group();
+    node.put("id", paint.id());
+    node.put("name", paint.name());
+    putText(node, "maker", paint.maker());
+    node.put("ownership", Spelling.of(paint.ownership()));
+    Repeats repeats = new Repeats();
+    node.set(
+        "pigments",
+        list(
+            here,
+            "pigments",
+            paint.pigments(),
+            share -> repeats.mark(share.pigment().toString()),
+            this::pigment));
+    node.set("handling", handling(here.child("handling"), paint.handling()));
+    paint.measured().ifPresent(o -> node.set("optics", optics(here.child("optics"), o)));
+    putText(node, "note", paint.note());
+    return finish(here, node);
+  }
+
+  private ObjectNode pigment(Address here, PigmentShare share) {
+    ObjectNode node = group();
+    node.put("code", share.pigment().code());
+    putText(node, "variant", share.pigment().variant());
+    node.put("share", share.share());
+    return finish(here, node);
+  }
+
+  private ObjectNode handling(Address here, Handling handling) {
+    ObjectNode node = group();
+    node.put("transparency", Spelling.of(handling.transparency()));
+    node.put("staining", Spelling.of(handling.staining()));
+    node.put("granulation", Spelling.of(handling.granulation()));
+    node.put("lightfastness", Spelling.of(handling.lightfastness()));
+    return finish(here, node);
+  }
+
+  private ObjectNode optics(Address here, Optics optics) {
+    ObjectNode node = group();
+    node.put("source", Spelling.of(optics.source()));
+    node.put("expectedError", optics.expectedError());
+    node.set("absorption", numbers(optics.absorption()));
+    node.set("scattering", numbers(optics.scattering()));
+    return finish(here, node);
+  }
+
+  private ObjectNode box(Address here, Box box) {
+    ObjectNode node = group();
+    node.put("id", box.id());
+    node.put("name", box.name());
+    node.put("widthMm", box.widthMm());
+    node.put("heightMm", box.heightMm());
+    node.put("lidWidthMm", box.lidWidthMm());
+    node.put("lidHeightMm", box.lidHeightMm());
+    node.set("wells", list(here, "wells", box.wells(), Well::id, this::well));
+    return finish(here, node);
+  }
+
+  private ObjectNode well(Address here, Well well) {
+    ObjectNode node = group();
+    node.put("id", well.id());
+    node.put("label", well.label());
+    node.put("kind", Spelling.of(well.kind()));
+    node.put("xMm", well.xMm());
+    node.put("yMm", well.yMm());
+    node.put("widthMm", well.widthMm());
+    node.put("heightMm", well.heightMm());
+    return finish(here, node);
+  }
+
+  private ObjectNode lineup(Address here, Lineup lineup) {
+    ObjectNode node = group();
+    node.put("id", lineup.id());
+    node.put("name", lineup.name());
+    node.put("box", lineup.boxId());
+    node.set(
+        "fillings",
+        list(
+            here,
+            "fillings",
+            List.copyOf(lineup.fillings().entrySet()),
+            Map.Entry::getKey,
+            this::filling));
+    return finish(here, node);
+  }
+
+  private ObjectNode filling(Address here, Map.Entry<String, Filling> entry) {
+    ObjectNode node = group();
+    node.put("well", entry.getKey());
+    node.put("paint", entry.getValue().paintId());
+    node.put("fill", Spelling.of(entry.getValue().fill()));
+    return finish(here, node);
+  }
+
+  private ObjectNode outing(Address here, Outing outing) {
+    ObjectNode node = group();
+    node.put("id", outing.id());
+    node.put("name", outing.name());
+    outing.date().ifPresent(date -> node.put("date", date.toString()));
+    putText(node, "place", outing.place());
+    outing.lineupId().ifPresent(id -> node.put("lineup", id));
+    node.put("hours", outing.hours());
+    node.put("sheets", outing.sheets());
+    Repeats repeats = new Repeats();
+    node.set(
+        "subjects",
+        list(
+            here,
+            "subjects",
+            outing.subjects(),
+            subject -> repeats.mark(subject.name()),
+            this::subject));
+    return finish(here, node);
+  }
+
+  private ObjectNode subject(Address here, SubjectColour subject) {
+    ObjectNode node = group();
+    node.put("name", subject.name());
+    ObjectNode lab = group();
+    lab.put("l", subject.lab().l());
+    lab.put("a", subject.lab().a());
+    lab.put("b", subject.lab().b());
+    node.set("lab", finish(here.child("lab"), lab));
+    return finish(here, node);
+  }
+
+  private <T> ArrayNode list(
+      Address group,
+      String name,
+      List<T> entries,
+      Function<T, String> id,
+      BiFunction<Address, T, ObjectNode> write) {
+    ArrayNode list = JsonNodeFactory.instance.arrayNode();
+    Set<String> ids = new HashSet<>();
+    for (T entry : entries) {
+      String entryId = id.apply(entry);
+      ids.add(entryId);
+      list.add(write.apply(group.entry(name, entryId), entry));
+    }
+    keepsake.complete(group, name, list, ids);
+    return list;
+  }
+
+  private ObjectNode finish(Address here, ObjectNode node) {
+    finished.accept(here, node);
+    return node;
+  }
+
+  private static ObjectNode group() {
+    return JsonNodeFactory.instance.objectNode();
+  }
+
+  private static void putText(ObjectNode node, String field, String text) {
+    if (!text.isEmpty()) {
+      node.put(field, text);
+    }
+  }
+
+  private static ArrayNode numbers(Spectrum spectrum) {
+    List<JsonNode> values = new ArrayList<>();
+    for (double value : spectrum.toArray()) {
+      values.add(JsonNodeFactory.instance.numberNode(value));
+    }
+    return JsonNodeFactory.instance.arrayNode().addAll(values);
+  }
+}
