@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Paper;
-import org.panwright.paint.Wash;
+import org.panwright.paint.WashStrengths;
 
 /**
  * One thing the painter does to the kit; the only way a kit changes.
@@ -189,11 +189,11 @@ public sealed interface Edit {
     }
   }
 
-  /** Changes the load a wash stands for. */
-  record SetWash(Wash wash, double load) implements Edit {
+  /** Changes the loads the washes stand for. */
+  record SetWashes(WashStrengths washes) implements Edit {
     @Override
     public Kit apply(Kit kit) {
-      return kit.withWashes(kit.washes().with(wash, load));
+      return kit.withWashes(washes);
     }
   }
 

@@ -1,5 +1,6 @@
 package org.panwright.paint;
 
+import java.util.List;
 import org.panwright.colour.Spectrum;
 
 /**
@@ -20,6 +21,21 @@ public record Paper(String name, Spectrum reflectance) {
       new Paper(
           "white watercolour paper",
           Spectrum.ofWavelengths(nm -> 0.875 - 0.06 / (1 + Math.exp((nm - 420) / 15))));
+
+  /**
+   * A natural white paper without brighteners: a little darker and warmer than {@link #WHITE}.
+   *
+   * <pre>R(λ) = 0.865 − 0.13 / (1 + exp((λ − 455 nm) / 32 nm))</pre>
+   *
+   * <p>A working value by eye, no measurement.
+   */
+  public static final Paper NATURAL =
+      new Paper(
+          "natural white paper",
+          Spectrum.ofWavelengths(nm -> 0.865 - 0.13 / (1 + Math.exp((nm - 455) / 32))));
+
+  /** The papers to choose from where nothing better is known. */
+  public static final List<Paper> PLAIN = List.of(WHITE, NATURAL);
 
   public Paper {
     if (name.isBlank()) {

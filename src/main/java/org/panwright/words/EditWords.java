@@ -1,6 +1,5 @@
 package org.panwright.words;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Fill;
@@ -9,7 +8,6 @@ import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
 import org.panwright.kit.Well;
 import org.panwright.paint.Paint;
-import org.panwright.paint.Wash;
 
 /**
  * What an edit does, in a few words that follow "Undo:" and "Redo:".
@@ -79,8 +77,8 @@ public final class EditWords {
       return "remove " + outing(before, e.outingId());
     } else if (edit instanceof Edit.SetPaper e) {
       return "paint on " + e.paper().name();
-    } else if (edit instanceof Edit.SetWash e) {
-      return "set the strength of " + wash(e.wash());
+    } else if (edit instanceof Edit.SetWashes) {
+      return "change the wash strengths";
     } else if (edit instanceof Edit.RenameKit e) {
       return "rename the kit to " + e.name();
     }
@@ -126,9 +124,5 @@ public final class EditWords {
       case HALF -> "half";
       case DAB -> "with a dab";
     };
-  }
-
-  private static String wash(Wash wash) {
-    return wash.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,0 +1,170 @@
+package org.panwright.words;
+
+import java.util.List;
+import org.panwright.kit.WellKind;
+
+/** Words of the box editor. */
+public final class BoxEditorWords {
+  /** In the menu. */
+  public static final String NEW_MENU = "New _box…";
+
+  /** In the menu. */
+  public static final String CHANGE_MENU = "_Change this box…";
+
+  /** In the menu. */
+  public static final String REMOVE_MENU = "Remove this bo_x…";
+
+  /** Title for a box that is not in the kit yet. */
+  public static final String NEW_TITLE = "New box";
+
+  /** Title for a box of the kit. */
+  public static final String CHANGE_TITLE = "Change box";
+
+  /** Puts it in the kit. */
+  public static final String ADD = "Add box";
+
+  /** Accepts the changes. */
+  public static final String CHANGE = "Keep changes";
+
+  /** Field. */
+  public static final String NAME = "Name";
+
+  /** The choice of ready-made arrangements. */
+  public static final String START_FROM = "Start from";
+
+  /** Shown before one is chosen. */
+  public static final String START_PROMPT = "a usual arrangement…";
+
+  /** Pair of fields. */
+  public static final String INSIDE = "Inside, mm";
+
+  /** Pair of fields. */
+  public static final String LID = "Lid, mm";
+
+  /** Between two sizes. */
+  public static final String BY = "×";
+
+  /** For readers of the screen. */
+  public static final String WIDTH = "width in millimetres";
+
+  /** For readers of the screen. */
+  public static final String HEIGHT = "depth in millimetres";
+
+  /** For readers of the screen. */
+  public static final String FROM_LEFT = "millimetres from the left";
+
+  /** For readers of the screen. */
+  public static final String FROM_HINGE = "millimetres from the hinge";
+
+  /** Heading of what concerns the well picked. */
+  public static final String WELL = "The well picked";
+
+  /** Field. */
+  public static final String LABEL = "Label";
+
+  /** Field. */
+  public static final String KIND = "Holds";
+
+  /** Pair of fields. */
+  public static final String PLACE = "Place, mm";
+
+  /** Pair of fields. */
+  public static final String SIZE = "Size, mm";
+
+  /** Adds a well. */
+  public static final String ADD_WELL = "Add well";
+
+  /** Removes the well picked. */
+  public static final String REMOVE_WELL = "Remove well";
+
+  /** Explains the drawing. */
+  public static final String HINT =
+      "Seen from above, lid open away from you. Drag a well, or pick one with Page Up and Page Down and move it with the arrow keys (Shift: 5 mm).";
+
+  /** At the upper edge of the drawing. */
+  public static final String HINGE = "hinge";
+
+  /** At the lower edge of the drawing. */
+  public static final String FRONT = "front";
+
+  /** What the drawing is, for readers of the screen. */
+  public static final String DRAWING = "The box to scale";
+
+  /** A problem. */
+  public static final String NAME_NEEDED = "Give the box a name.";
+
+  /** A problem. */
+  public static final String BOX_SIZE = "The inside must measure 10 to 1000 mm each way.";
+
+  /** A problem. */
+  public static final String LID_SIZE = "The lid must measure 10 to 1000 mm each way.";
+
+  /** A problem. */
+  public static final String WELL_NEEDED = "A box needs at least one well.";
+
+  /** A problem. */
+  public static final String LABEL_NEEDED = "Every well needs a label, such as its number.";
+
+  /** Title of the question before a box is removed. */
+  public static final String REMOVE_TITLE = "Remove this box?";
+
+  /** Removes it. */
+  public static final String REMOVE = "Remove box and lineups";
+
+  /** Leaves it. */
+  public static final String KEEP = "Keep box";
+
+  private BoxEditorWords() {}
+
+  /** A problem. */
+  public static String wellSize(String label) {
+    return "Well %s must measure 2 to 200 mm each way.".formatted(label);
+  }
+
+  /** A problem. */
+  public static String outside(String label) {
+    return "Well %s sticks out of the box.".formatted(label);
+  }
+
+  /** A problem. */
+  public static String overlap(String label, String other) {
+    return "Wells %s and %s lie on each other.".formatted(label, other);
+  }
+
+  /** What a well holds. */
+  public static String kind(WellKind kind) {
+    return switch (kind) {
+      case PAN -> "a whole pan";
+      case HALF_PAN -> "a half pan";
+      case DAB -> "a dab";
+    };
+  }
+
+  /** One well of the drawing, for readers of the screen. */
+  public static String well(String label, WellKind kind) {
+    return "well %s for %s".formatted(label, kind(kind));
+  }
+
+  /** Says which paints would leave the box; each as "paint from well 3 of lineup". */
+  public static String leaving(List<String> leaving) {
+    return leaving.isEmpty() ? "" : "These paints would leave the box: " + String.join(", ", leaving) + ".";
+  }
+
+  /** One paint of {@link #leaving}. */
+  public static String leaves(String paint, String well, String lineup) {
+    return "%s from well %s (%s)".formatted(paint, well, lineup);
+  }
+
+  /** What removing a box means. */
+  public static String removeSentence(String box, List<String> lineups) {
+    return lineups.isEmpty()
+        ? "“%s” leaves the kit. Undo brings it back.".formatted(box)
+        : "“%s” leaves the kit together with its lineups %s. Undo brings all of it back."
+            .formatted(box, String.join(", ", lineups));
+  }
+
+  /** The name of a new box. */
+  public static String newName(int number) {
+    return "Box " + number;
+  }
+}
