@@ -147,7 +147,9 @@ public final class BoxEditorWords {
 
   /** Says which paints would leave the box; each as "paint from well 3 of lineup". */
   public static String leaving(List<String> leaving) {
-    return leaving.isEmpty() ? "" : "These paints would leave the box: " + String.join(", ", leaving) + ".";
+    return leaving.isEmpty()
+        ? ""
+        : "These paints would leave the box: " + String.join(", ", leaving) + ".";
   }
 
   /** One paint of {@link #leaving}. */

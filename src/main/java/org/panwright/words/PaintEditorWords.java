@@ -87,7 +87,8 @@ public final class PaintEditorWords {
   public static final String NO_PREVIEW = "The colour appears once there is a pigment.";
 
   /** Keeps the measured colour. */
-  public static final String KEEP_MEASURED = "keep the colour read from swatches or a spectral file";
+  public static final String KEEP_MEASURED =
+      "keep the colour read from swatches or a spectral file";
 
   /** Title of the question before a paint in a well is removed. */
   public static final String REMOVE_TITLE = "Remove this paint?";

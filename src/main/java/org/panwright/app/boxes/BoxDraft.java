@@ -94,8 +94,7 @@ record BoxDraft(
       return Optional.empty();
     }
     List<Well> made = wells.stream().map(WellDraft::toWell).toList();
-    return Optional.of(
-        new Box(id, name.strip(), widthMm, heightMm, lidWidthMm, lidHeightMm, made));
+    return Optional.of(new Box(id, name.strip(), widthMm, heightMm, lidWidthMm, lidHeightMm, made));
   }
 
   BoxDraft named(String changed) {
@@ -116,8 +115,7 @@ record BoxDraft(
 
   /** The draft with one well changed. */
   BoxDraft changing(String wellId, UnaryOperator<WellDraft> change) {
-    return withWells(
-        wells.stream().map(w -> w.id().equals(wellId) ? change.apply(w) : w).toList());
+    return withWells(wells.stream().map(w -> w.id().equals(wellId) ? change.apply(w) : w).toList());
   }
 
   BoxDraft without(String wellId) {

@@ -86,8 +86,7 @@ final class BoxSketch extends CanvasRegion {
     }
   }
 
-  private void paint(
-      GraphicsContext pen, WellDraft well, double left, double top, double scale) {
+  private void paint(GraphicsContext pen, WellDraft well, double left, double top, double scale) {
     double x = left + well.xMm() * scale;
     double y = top + well.yMm() * scale;
     double w = well.widthMm() * scale;

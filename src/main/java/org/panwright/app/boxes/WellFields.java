@@ -37,7 +37,8 @@ final class WellFields extends VBox {
     kind.getItems().setAll(WellKind.values());
     label
         .textProperty()
-        .addListener((property, before, now) -> typed(() -> model.changePicked(w -> w.labelled(now))));
+        .addListener(
+            (property, before, now) -> typed(() -> model.changePicked(w -> w.labelled(now))));
     kind.valueProperty()
         .addListener((property, before, now) -> typed(() -> model.changePicked(w -> w.of(now))));
     FormGrid grid = new FormGrid();

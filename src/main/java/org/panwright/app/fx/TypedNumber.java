@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 
 /** Numbers as people type them, with a comma or a point. */
 public final class TypedNumber {
-  private static final Pattern PLAIN = Pattern.compile("[+-]?(\\d{1,9}([.,]\\d{0,9})?|[.,]\\d{1,9})");
+  private static final Pattern PLAIN =
+      Pattern.compile("[+-]?(\\d{1,9}([.,]\\d{0,9})?|[.,]\\d{1,9})");
 
   private TypedNumber() {}
 
