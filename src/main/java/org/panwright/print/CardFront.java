@@ -1,0 +1,187 @@
+package org.panwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.panwright.kit.WellKind;
+import org.panwright.print.FittedText.Align;
+import org.panwright.words.CardWords;
+
+/**
+ * The front of a key card: heading, map of the wells, small print, orientation.
+ *
+ * @param face what is drawn
+ * @param complete whether nothing was left out or cut, so that no list is needed
+ */
+record CardFront(Face face, boolean complete) {
+  private static final double HEADING_FROM_MM = 34;
+  private static final double SMALL_PT = TextFit.LEGIBLE_PT;
+
+  /** The share of cells that may lose the end of a name before the card says less in all. */
+  private static final double CUT_SHARE = 0.25;
+
+  /**
+   * The front with the most to say that is legible, or nothing if not even numbers are.
+   *
+   * @param size of the card
+   */
+  static Optional<CardFront> of(CardContent content, Area size) {
+    for (Detail detail : Detail.values()) {
+      for (boolean smallPrint : new boolean[] {true, false}) {
+        for (boolean cropped : new boolean[] {false, true}) {
+          boolean sensible =
+              smallPrint
+                  ? detail != Detail.NAMES && detail != Detail.NUMBERS
+                  : detail != Detail.WORDS;
+          if (sensible) {
+            Optional<CardFront> front = attempt(content, size, detail, smallPrint, cropped);
+            if (front.isPresent()) {
+              return front;
+            }
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<CardFront> attempt(
+      CardContent content, Area size, Detail detail, boolean smallPrint, boolean cropped) {
+    double padding = Math.min(5, Math.max(1, 0.03 * Math.min(size.widthMm(), size.heightMm())));
+    Area inside = size.inset(padding);
+    List<Mark> marks = new ArrayList<>();
+    double top = inside.yMm();
+    if (size.heightMm() >= HEADING_FROM_MM) {
+      top = heading(content, inside, marks);
+    }
+    double bottom = foot(content, inside, smallPrint, detail, marks);
+    if (bottom - top < 5) {
+      return Optional.empty();
+    }
+    Area region =
+        new Area(inside.xMm(), top + 1.2, inside.widthMm(), Math.max(0, bottom - top - 2));
+    WellMap map = WellMap.of(content.box(), region, cropped);
+    List<WellCell> cells = cells(content, map, detail);
+    if (cells.isEmpty()) {
+      return Optional.empty();
+    }
+    Area frame = map.frame();
+    marks.add(new Mark.Rectangle(frame, 1.5, 0.2, Ink.FAINT, false, Optional.empty()));
+    double hinge = frame.yMm() - 0.7;
+    marks.add(
+        new Mark.Line(
+            frame.xMm() + 1.5, hinge, frame.rightMm() - 1.5, hinge, 0.35, Ink.LINE, false));
+    cells.forEach(cell -> marks.addAll(cell.marks()));
+    boolean complete = smallPrint && cells.stream().allMatch(WellCell::isComplete);
+    return Optional.of(new CardFront(new Face(size.widthMm(), size.heightMm(), marks), complete));
+  }
+
+  /** The cells, or none if the detail is too much for them. Dabs may say less than the others. */
+  private static List<WellCell> cells(CardContent content, WellMap map, Detail detail) {
+    List<Double> widths = new ArrayList<>();
+    for (int i = 0; i < map.cells().size(); i++) {
+      if (content.wells().get(i).well().kind() != WellKind.DAB) {
+        widths.add(map.cells().get(i).widthMm());
+      }
+    }
+    if (widths.isEmpty()) {
+      map.cells().forEach(cell -> widths.add(cell.widthMm()));
+    }
+    widths.sort(null);
+    CellType type = CellType.forWidth(widths.get(widths.size() / 2));
+    List<WellCell> first = cells(content, map, detail, type);
+    double common =
+        first.stream()
+            .flatMap(cell -> cell.name().stream())
+            .filter(name -> !name.cut() && name.sizePt() >= 0.8 * type.namePt())
+            .mapToDouble(FittedText::sizePt)
+            .min()
+            .orElse(type.namePt());
+    return cells(content, map, detail, type.withNamePt(common));
+  }
+
+  private static List<WellCell> cells(
+      CardContent content, WellMap map, Detail detail, CellType type) {
+    List<WellCell> cells = new ArrayList<>();
+    int cut = 0;
+    int counted = 0;
+    for (int i = 0; i < map.cells().size(); i++) {
+      CardWell well = content.wells().get(i);
+      boolean isDab = well.well().kind() == WellKind.DAB;
+      Optional<WellCell> cell = cell(content, well, map.cells().get(i), detail, type, isDab);
+      if (cell.isEmpty()) {
+        return List.of();
+      }
+      cells.add(cell.get());
+      if (!isDab && detail != Detail.NUMBERS) {
+        counted++;
+        cut += cell.get().isCut() ? 1 : 0;
+      }
+    }
+    return cut > CUT_SHARE * counted ? List.of() : cells;
+  }
+
+  private static Optional<WellCell> cell(
+      CardContent content,
+      CardWell well,
+      Area area,
+      Detail wanted,
+      CellType type,
+      boolean mayBeLess) {
+    for (Detail detail : Detail.values()) {
+      if (detail.compareTo(wanted) >= 0) {
+        WellCell cell = new WellCell(well, area, detail, type, content.isPredicted());
+        if (cell.fits()) {
+          return Optional.of(cell);
+        }
+        if (!mayBeLess) {
+          return Optional.empty();
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Draws lineup, box and date; answers where the heading ends. */
+  private static double heading(CardContent content, Area inside, List<Mark> marks) {
+    double pt = Math.min(13, Math.max(7.5, 0.11 * inside.heightMm()));
+    FittedText title =
+        TextFit.of(Typeface.BOLD, pt).line(content.lineup(), 0.55 * inside.widthMm());
+    marks.addAll(title.at(inside.xMm(), inside.yMm(), inside.widthMm(), Align.LEFT));
+    double room = inside.widthMm() - title.widthMm() - 3;
+    FittedText side =
+        TextFit.of(Typeface.REGULAR, Math.max(5.5, 0.7 * pt))
+            .line(CardWords.boxAndDate(content.box().name(), content.date()), room);
+    marks.addAll(
+        side.at(
+            inside.xMm(),
+            inside.yMm() + title.baselineMm() - side.baselineMm(),
+            inside.widthMm(),
+            Align.RIGHT));
+    return inside.yMm() + Math.max(title.heightMm(), side.heightMm());
+  }
+
+  /** Draws small print and orientation from below; answers where they begin. */
+  private static double foot(
+      CardContent content, Area inside, boolean smallPrint, Detail detail, List<Mark> marks) {
+    double y = inside.bottomMm();
+    FittedText hinge =
+        TextFit.of(Typeface.REGULAR, SMALL_PT + 0.5).line(content.orientation(), inside.widthMm());
+    y -= hinge.heightMm();
+    marks.addAll(hinge.at(inside.xMm(), y, inside.widthMm(), Align.CENTRE));
+    List<String> lines = new ArrayList<>();
+    if (smallPrint) {
+      lines.addAll(content.smallPrint());
+    } else if (detail != Detail.NUMBERS || inside.heightMm() > HEADING_FROM_MM) {
+      lines.add(CardWords.SEE_LIST);
+    }
+    double pt = Math.min(7, Math.max(SMALL_PT, inside.widthMm() / 24));
+    for (int i = lines.size() - 1; i >= 0; i--) {
+      FittedText text =
+          new TextFit(Typeface.REGULAR, pt, SMALL_PT).paragraph(lines.get(i), inside.widthMm());
+      y -= text.heightMm() + 0.3;
+      marks.addAll(text.at(inside.xMm(), y, inside.widthMm(), Align.LEFT));
+    }
+    return y;
+  }
+}

@@ -1,0 +1,26 @@
+package org.panwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Sheets that belong together and are saved as one PDF.
+ *
+ * @param title shown by readers in place of the file's name
+ * @param sheets at least one
+ */
+public record Papers(String title, List<Sheet> sheets) {
+  public Papers {
+    sheets = List.copyOf(sheets);
+    if (sheets.isEmpty()) {
+      throw new IllegalArgumentException("papers need a sheet");
+    }
+  }
+
+  /** These sheets with {@code more} behind them, under another title. */
+  public Papers and(Papers more, String commonTitle) {
+    List<Sheet> all = new ArrayList<>(sheets);
+    all.addAll(more.sheets);
+    return new Papers(commonTitle, all);
+  }
+}
