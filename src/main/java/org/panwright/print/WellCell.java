@@ -89,7 +89,7 @@ final class WellCell {
   /** Whether the cell says all there is to say. */
   boolean isComplete() {
     return well.filled().isEmpty()
-        || (detail == Detail.WORDS || detail == Detail.MARKS) && !isCut();
+        || ((detail == Detail.WORDS || detail == Detail.MARKS) && !isCut());
   }
 
   /** The marks of the cell. */
@@ -163,7 +163,7 @@ final class WellCell {
   /** Where the swatch goes: below the label, or beside it in the smallest cells. */
   private Area field() {
     double under = inner.heightMm() - topRowMm;
-    if (isFlat() || detail == Detail.NUMBERS && under >= 1.5) {
+    if (isFlat() || (detail == Detail.NUMBERS && under >= 1.5)) {
       return new Area(inner.xMm(), inner.yMm() + topRowMm, head().widthMm(), Math.max(0, under));
     }
     if (detail == Detail.NUMBERS) {
