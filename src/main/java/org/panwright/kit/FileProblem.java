@@ -72,6 +72,9 @@ public sealed interface FileProblem {
   /** Files may not be made or changed in this folder. */
   record FolderClosed(Path file) implements FileProblem {}
 
+  /** The file itself is marked as not to be changed. */
+  record FileProtected(Path file) implements FileProblem {}
+
   /** The folder to save into does not exist. */
   record FolderMissing(Path file) implements FileProblem {}
 
@@ -86,6 +89,9 @@ public sealed interface FileProblem {
 
   /** The kit was opened for looking only, so it is not saved over its file. */
   record OpenedForLooking(Path file) implements FileProblem {}
+
+  /** A kit of a later version of the program stands where another one was to go. */
+  record NewerInTheWay(Path file) implements FileProblem {}
 
   /** An unreadable file stood where the kit was to go; it was given another name. */
   record MovedAside(Path file, Path newName) implements FileProblem {}
