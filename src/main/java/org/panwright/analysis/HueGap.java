@@ -1,21 +1,26 @@
 package org.panwright.analysis;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.panwright.colour.Hue;
+import org.panwright.colour.HueWord;
 import org.panwright.kit.Edit;
 
 /**
  * An arc of the hue circle that the lineup cannot reach cleanly although the shelf can.
  *
  * @param fromDeg where it starts, OKLCh degrees
- * @param toDeg where it ends, going up
+ * @param toDeg where it ends, going up; equal to {@code fromDeg} for the whole circle
  * @param best the lineup's best chroma within the arc
  * @param possible the shelf's best chroma within the arc
- * @param suggestPaintId the shelf paint that closes most of it, if one helps
+ * @param suggestPaintId the owned paint that closes most of it, if one helps
  * @param closes the share of the missing chroma that paint makes good, 0..1
  * @param giveUpPaintId the lineup paint that could leave its well for it at the least loss, if the
  *     box is full
- * @param cure the edit that makes the exchange
+ * @param cure the edit that makes the exchange; empty where it would lose more than it wins
  */
 public record HueGap(
     double fromDeg,
@@ -27,9 +32,19 @@ public record HueGap(
     Optional<String> giveUpPaintId,
     Optional<Edit> cure)
     implements Finding {
-  /** The extent of the arc in degrees. */
+  /** The extent of the arc in degrees, above 0 and up to 360. */
   public double arcDeg() {
-    return Hue.arc(fromDeg, toDeg);
+    double arc = Hue.arc(fromDeg, toDeg);
+    return arc == 0 ? 360 : arc;
+  }
+
+  /** The hue words of the arc's steps, from its start upwards, each once. */
+  public List<HueWord> hues() {
+    Set<HueWord> words = new LinkedHashSet<>();
+    for (double way = Ring.STEP_DEG / 2; way < arcDeg(); way += Ring.STEP_DEG) {
+      words.add(HueWord.of(fromDeg + way));
+    }
+    return new ArrayList<>(words);
   }
 
   /** Missing chroma as a share of the possible, weighted by the extent of the arc against 90°. */

@@ -1,21 +1,36 @@
 package org.panwright.analysis;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
-import org.panwright.colour.Lab;
-import org.panwright.colour.Light;
-import org.panwright.colour.Oklab;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.mixing.MixGrid;
 import org.panwright.mixing.OpticsTable;
-import org.panwright.mixing.Ratio;
+import org.panwright.paint.Ownership;
+import org.panwright.paint.Paint;
+import org.panwright.paint.Paper;
 import org.panwright.paint.PigmentLibrary;
-import org.panwright.paint.Wash;
+import org.panwright.paint.WashStrengths;
 
-/** Judges lineups; the door of this package. */
+/**
+ * Judges lineups; the door of this package. Any thread.
+ *
+ * <p>A judgement is a pure function of the kit and the lineup. The judge only remembers, by value,
+ * the optics of the last few shelves and what they can mix.
+ */
 public final class Judge {
+  private static final int SHELVES_REMEMBERED = 4;
+  private static final int FIGURES_REMEMBERED = 8;
+
+  private record TableKey(List<Paint> paints, Paper paper) {}
+
+  private record ShelfKey(OpticsTable table, List<String> paintIds, WashStrengths washes) {}
+
   private final PigmentLibrary library;
+  private final Remembered<TableKey, OpticsTable> tables = new Remembered<>(SHELVES_REMEMBERED);
+  private final Remembered<ShelfKey, ShelfFigures> shelves = new Remembered<>(FIGURES_REMEMBERED);
 
   /** A judge who estimates paints without measured optics from {@code library}. */
   public Judge(PigmentLibrary library) {
@@ -23,39 +38,80 @@ public final class Judge {
   }
 
   /**
-   * The judgement of one lineup of a kit. Any thread.
+   * The judgement of one lineup of a kit.
    *
-   * @param cancelled asked now and then
+   * @param cancelled asked once for each paint of every walk over the mixes
    * @throws java.util.concurrent.CancellationException as soon as {@code cancelled} answers true
    */
   public Judgement judge(Kit kit, String lineupId, BooleanSupplier cancelled) {
-    OpticsTable table = OpticsTable.of(kit.shelf().paints(), library, kit.paper());
     Lineup lineup = kit.lineup(lineupId).orElseThrow();
-    int[] own = lineup.paintIds(kit.boxOf(lineup)).stream().mapToInt(table::indexOf).toArray();
-    int[] all = java.util.stream.IntStream.range(0, table.size()).toArray();
-    MixGrid grid = MixGrid.of(table, own, kit.washes(), cancelled);
+    List<Paint> paints = kit.shelf().paints();
+    OpticsTable table =
+        tables.get(
+            new TableKey(paints, kit.paper()), () -> OpticsTable.of(paints, library, kit.paper()));
+    List<String> own = lineup.paintIds(kit.boxOf(lineup));
+    int[] members = Case.numbers(table, own);
+    NetWalk walk = new NetWalk(table, kit.washes(), cancelled);
+    MixGrid grid = MixGrid.of(table, members, kit.washes(), cancelled);
+    LineupFigures figures = LineupFigures.of(table, walk, members, kit.washes());
+    List<String> counted = counted(paints, own);
+    ShelfFigures shelf =
+        shelves.get(
+            new ShelfKey(table, counted, kit.washes()),
+            () -> ShelfFigures.of(walk, Case.numbers(table, counted)));
+    Case open = new Case(kit, lineup, library, table, walk, figures, shelf);
     return new Judgement(
         kit,
         lineupId,
         table,
         grid,
-        ring(grid),
-        ring(MixGrid.of(table, all, kit.washes(), cancelled)),
-        List.of());
+        figures.ring(),
+        shelf.ring(),
+        figures.reach(),
+        shelf.reach(),
+        figures.darkest(),
+        figures.earnings(),
+        findings(open));
   }
 
-  private static Ring ring(MixGrid grid) {
-    Ring.Gatherer gatherer = new Ring.Gatherer();
-    for (int row = 0; row < grid.size(); row++) {
-      for (int column = row; column < grid.size(); column++) {
-        for (int ratio = 0; ratio < Ratio.GRID.size(); ratio++) {
-          for (Wash wash : Wash.values()) {
-            Lab lab = grid.lab(row, column, ratio, wash);
-            gatherer.add(Oklab.ofD65(lab.toXyz(Light.D65.white())).toOklch());
-          }
-        }
+  /** The paints that count as the shelf: the owned ones and those in the lineup. */
+  private static List<String> counted(List<Paint> paints, List<String> own) {
+    return paints.stream()
+        .filter(paint -> paint.ownership() == Ownership.OWNED || own.contains(paint.id()))
+        .map(Paint::id)
+        .toList();
+  }
+
+  private static List<Finding> findings(Case open) {
+    if (open.members().length == 0) {
+      return List.of(new EmptyLineup(open.atHand().isEmpty()));
+    }
+    List<Finding> findings = new ArrayList<>(HueGapSearch.of(open));
+    findings.addAll(NoDarkSearch.of(open));
+    findings.addAll(FadingSearch.of(open));
+    List<Finding> twins = NearTwinsSearch.of(open);
+    findings.addAll(twins);
+    findings.addAll(passengers(open, twins));
+    findings.addAll(MetalsSearch.of(open));
+    findings.sort(Comparator.comparingDouble(Finding::severity).reversed());
+    return findings;
+  }
+
+  /** Passengers, apart from those whose twin says why already. */
+  private static List<Finding> passengers(Case open, List<Finding> twins) {
+    List<String> explained = new ArrayList<>();
+    for (Finding finding : twins) {
+      if (finding instanceof NearTwins twin) {
+        explained.add(twin.keepPaintId());
+        explained.add(twin.sparePaintId());
       }
     }
-    return gatherer.ring();
+    List<Finding> found = new ArrayList<>();
+    for (Earning earning : open.figures().earnings()) {
+      if (earning.isPassenger() && !explained.contains(earning.paintId())) {
+        found.add(new Passenger(earning, open.empty(earning.paintId())));
+      }
+    }
+    return found;
   }
 }

@@ -1,12 +1,14 @@
 package org.panwright.analysis;
 
 import java.util.List;
+import java.util.Optional;
 import org.panwright.kit.Kit;
 import org.panwright.mixing.MixGrid;
 import org.panwright.mixing.OpticsTable;
 
 /**
- * All that is known of one lineup: its mix grid, its ring against the shelf's, its findings.
+ * All that is known of one lineup: its mix grid, its ring and reach against the shelf's, what each
+ * paint earns, its findings.
  *
  * @param kit the kit that was judged
  * @param lineupId the lineup that was judged
@@ -14,6 +16,10 @@ import org.panwright.mixing.OpticsTable;
  * @param grid all pairs of the lineup's paints, in the order of the wells
  * @param ring the lineup's hue ring
  * @param shelfRing the hue ring of all owned paints and those in the lineup
+ * @param reach the lineup's reach
+ * @param shelfReach the reach of all owned paints and those in the lineup
+ * @param darkest the lineup's darkest dry mix; empty if the lineup is
+ * @param earnings what each paint earns, in the order of the wells
  * @param findings worst first
  */
 public record Judgement(
@@ -23,8 +29,13 @@ public record Judgement(
     MixGrid grid,
     Ring ring,
     Ring shelfRing,
+    Reach reach,
+    Reach shelfReach,
+    Optional<Dark> darkest,
+    List<Earning> earnings,
     List<Finding> findings) {
   public Judgement {
+    earnings = List.copyOf(earnings);
     findings = List.copyOf(findings);
   }
 }

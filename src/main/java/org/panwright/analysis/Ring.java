@@ -2,14 +2,13 @@ package org.panwright.analysis;
 
 import java.util.Arrays;
 import org.panwright.colour.Hue;
-import org.panwright.colour.Oklch;
 
 /**
  * The hue ring of some paints: for each 5° of OKLCh hue the highest chroma any mix reaches, over
  * all lightnesses and for light, middle and dark mixes apart.
  *
  * <p>Step {@code i} stands for hues from {@code 5i − 2.5} to {@code 5i + 2.5} degrees. 0 means that
- * no mix lies there.
+ * no mix lies there. Counted on the fixed net of mixes that {@code docs/numbers.md} describes.
  */
 public final class Ring {
   /** Number of steps round the circle. */
@@ -58,6 +57,11 @@ public final class Ring {
     return chroma[Part.ALL.ordinal()].clone();
   }
 
+  /** The sum of chroma over all steps: how much clean colour there is in all. */
+  public double sum() {
+    return Arrays.stream(chroma[Part.ALL.ordinal()]).sum();
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Ring that && Arrays.deepEquals(chroma, that.chroma);
@@ -68,16 +72,24 @@ public final class Ring {
     return Arrays.deepHashCode(chroma);
   }
 
-  /** Gathers colours into a ring; one thread. */
-  static final class Gatherer {
-    private final double[][] highest = new double[Part.values().length][STEPS];
+  /** Gathers mixes into a ring; one thread. */
+  static final class Gatherer extends RingTracer {
+    private final double[][] highest;
 
-    void add(Oklch colour) {
-      int step = step(colour.hueDeg());
-      Part part =
-          colour.l() >= LIGHT_FROM ? Part.LIGHT : colour.l() < DARK_BELOW ? Part.DARK : Part.MIDDLE;
-      raise(Part.ALL, step, colour.c());
-      raise(part, step, colour.c());
+    Gatherer() {
+      highest = new double[Part.values().length][STEPS];
+    }
+
+    /** A gatherer that has already gathered {@code start}. */
+    Gatherer(Ring start) {
+      highest = copy(start.chroma);
+    }
+
+    @Override
+    void raise(int step, double l, double c) {
+      Part part = l >= LIGHT_FROM ? Part.LIGHT : l < DARK_BELOW ? Part.DARK : Part.MIDDLE;
+      raise(Part.ALL, step, c);
+      raise(part, step, c);
     }
 
     private void raise(Part part, int step, double c) {
@@ -86,7 +98,11 @@ public final class Ring {
     }
 
     Ring ring() {
-      return new Ring(Arrays.stream(highest).map(double[]::clone).toArray(double[][]::new));
+      return new Ring(copy(highest));
+    }
+
+    private static double[][] copy(double[][] rows) {
+      return Arrays.stream(rows).map(double[]::clone).toArray(double[][]::new);
     }
   }
 }

@@ -1,0 +1,145 @@
+package org.panwright.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.panwright.colour.Lab;
+import org.panwright.kit.Box;
+import org.panwright.kit.Edit;
+import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
+import org.panwright.kit.Well;
+import org.panwright.kit.WellKind;
+import org.panwright.mixing.Mixer;
+import org.panwright.mixing.OpticsTable;
+import org.panwright.mixing.Recipe;
+import org.panwright.paint.Ownership;
+import org.panwright.paint.Paint;
+import org.panwright.paint.PigmentLibrary;
+
+/** A lineup before the judge: what every search for findings draws from; one thread. */
+final class Case {
+  private final Kit kit;
+  private final Lineup lineup;
+  private final Box box;
+  private final PigmentLibrary library;
+  private final OpticsTable table;
+  private final NetWalk walk;
+  private final int[] members;
+  private final LineupFigures figures;
+  private final ShelfFigures shelf;
+
+  Case(
+      Kit kit,
+      Lineup lineup,
+      PigmentLibrary library,
+      OpticsTable table,
+      NetWalk walk,
+      LineupFigures figures,
+      ShelfFigures shelf) {
+    this.kit = kit;
+    this.lineup = lineup;
+    this.box = kit.boxOf(lineup);
+    this.library = library;
+    this.table = table;
+    this.walk = walk;
+    this.members = numbers(table, lineup.paintIds(box));
+    this.figures = figures;
+    this.shelf = shelf;
+  }
+
+  /** The table numbers of paints given by id. */
+  static int[] numbers(OpticsTable table, List<String> ids) {
+    return ids.stream().mapToInt(table::indexOf).toArray();
+  }
+
+  Kit kit() {
+    return kit;
+  }
+
+  PigmentLibrary library() {
+    return library;
+  }
+
+  OpticsTable table() {
+    return table;
+  }
+
+  NetWalk walk() {
+    return walk;
+  }
+
+  LineupFigures figures() {
+    return figures;
+  }
+
+  ShelfFigures shelf() {
+    return shelf;
+  }
+
+  /** The table numbers of the lineup's paints in the order of the wells; not to be changed. */
+  int[] members() {
+    return members;
+  }
+
+  /** The lineup's paints in the order of the wells. */
+  List<Paint> paints() {
+    return lineup.paintIds(box).stream().map(id -> kit.shelf().find(id).orElseThrow()).toList();
+  }
+
+  /** The owned paints of the shelf that are not in the lineup. */
+  List<Paint> atHand() {
+    List<String> inside = lineup.paintIds(box);
+    return kit.shelf().paints().stream()
+        .filter(paint -> paint.ownership() == Ownership.OWNED && !inside.contains(paint.id()))
+        .toList();
+  }
+
+  /** The dry masstone coat of a paint. */
+  Lab masstone(String paintId) {
+    return new Mixer(table).lab(Recipe.of(paintId), 1);
+  }
+
+  /** The dry coat of one strength part of a paint. */
+  Lab tint(String paintId) {
+    return new Mixer(table).lab(Recipe.of(paintId), table.tintLoad(table.indexOf(paintId)));
+  }
+
+  /** The edit that puts a paint into the first empty well, pans before dabs, if there is one. */
+  Optional<Edit> placeInEmptyWell(String paintId) {
+    return box.wells().stream()
+        .filter(well -> lineup.in(well.id()).isEmpty())
+        .min(Comparator.comparing(well -> well.kind() == WellKind.DAB))
+        .map(well -> new Edit.PlacePaint(lineup.id(), well.id(), paintId));
+  }
+
+  /** The edit that puts a paint into the well of another, the last one if that has several. */
+  Edit placeInWellOf(String leavingId, String paintId) {
+    List<Well> wells = wellsOf(leavingId);
+    return new Edit.PlacePaint(lineup.id(), wells.get(wells.size() - 1).id(), paintId);
+  }
+
+  /** The edit that empties the well of a paint, if it sits in exactly one. */
+  Optional<Edit> empty(String paintId) {
+    List<Well> wells = wellsOf(paintId);
+    return wells.size() == 1
+        ? Optional.of(new Edit.EmptyWell(lineup.id(), wells.get(0).id()))
+        : Optional.empty();
+  }
+
+  /** The first paint that sits in more than one well: it can spare one at no loss. */
+  Optional<String> doubled() {
+    return lineup.paintIds(box).stream().filter(id -> wellsOf(id).size() > 1).findFirst();
+  }
+
+  private List<Well> wellsOf(String paintId) {
+    List<Well> wells = new ArrayList<>();
+    for (Well well : box.wells()) {
+      if (lineup.in(well.id()).filter(f -> f.paintId().equals(paintId)).isPresent()) {
+        wells.add(well);
+      }
+    }
+    return wells;
+  }
+}

@@ -1,0 +1,85 @@
+package org.panwright.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import org.panwright.colour.Light;
+import org.panwright.mixing.Mixer;
+import org.panwright.mixing.OpticsTable;
+import org.panwright.mixing.Portion;
+import org.panwright.mixing.Ratio;
+import org.panwright.mixing.Recipe;
+import org.panwright.mixing.Surface;
+import org.panwright.paint.Wash;
+import org.panwright.paint.WashStrengths;
+
+/** Finds the darkest dry mix of a walk; the first of equals, so simpler mixes win; one thread. */
+final class DarkestMix implements Net.Sink {
+  private static final int NONE = -1;
+
+  private double lowest = Double.POSITIVE_INFINITY;
+  private int first = NONE;
+  private int second = NONE;
+  private int third = NONE;
+  private int place;
+
+  @Override
+  public void single(int paint, double[] colours) {
+    seek(paint, NONE, NONE, colours, 0, 1);
+  }
+
+  @Override
+  public void pair(int one, int two, double[] colours) {
+    seek(one, two, NONE, colours, 1, Net.PATH - 1);
+  }
+
+  @Override
+  public void triad(int one, int two, int three, double[] colours) {
+    seek(one, two, three, colours, 0, Net.TRIADS.size());
+  }
+
+  private void seek(int one, int two, int three, double[] colours, int fromMix, int toMix) {
+    for (int at = fromMix * Net.MIX; at < toMix * Net.MIX; at += Net.COLOUR) {
+      if (colours[at] < lowest) {
+        lowest = colours[at];
+        first = one;
+        second = two;
+        third = three;
+        place = at / Net.COLOUR;
+      }
+    }
+  }
+
+  /** L* of the darkest mix so far; infinite if there was none. */
+  double lowest() {
+    return lowest;
+  }
+
+  /** The darkest mix; empty if nothing was mixed. */
+  Optional<Dark> find(OpticsTable table, WashStrengths washes) {
+    if (first == NONE) {
+      return Optional.empty();
+    }
+    Recipe recipe = new Recipe(portions(table.ids()));
+    Wash wash = Wash.values()[place % Net.WASHES];
+    double wetL =
+        Light.D65.lab(new Mixer(table).reflectance(recipe, washes.load(wash), Surface.WET)).l();
+    return Optional.of(new Dark(recipe, wash, lowest, wetL));
+  }
+
+  private List<Portion> portions(List<String> ids) {
+    int mix = place / Net.WASHES;
+    if (second == NONE) {
+      return List.of(new Portion(ids.get(first), 1));
+    }
+    if (third == NONE) {
+      Ratio ratio = Ratio.GRID.get(mix - 1);
+      return List.of(
+          new Portion(ids.get(first), ratio.first()), new Portion(ids.get(second), ratio.second()));
+    }
+    Net.Triad parts = Net.TRIADS.get(mix);
+    return List.of(
+        new Portion(ids.get(first), parts.first()),
+        new Portion(ids.get(second), parts.second()),
+        new Portion(ids.get(third), parts.third()));
+  }
+}

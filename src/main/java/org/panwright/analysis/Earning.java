@@ -1,0 +1,24 @@
+package org.panwright.analysis;
+
+/**
+ * What a paint earns its well: what the lineup loses when it alone leaves.
+ *
+ * @param paintId the paint
+ * @param ringLost share of the hue ring's summed chroma that goes with it, 0..1
+ * @param reachLost share of the reach's cells that goes with it, 0..1
+ */
+public record Earning(String paintId, double ringLost, double reachLost) {
+  /** Ring and reach lost together, 0..2: what exchanges and orderings go by. */
+  public double total() {
+    return ringLost + reachLost;
+  }
+
+  /**
+   * Whether it earns next to nothing: less than 1 % of the ring and less than 2 % of the reach.
+   *
+   * <p>Those are about what the net's own coarseness can make or hide.
+   */
+  public boolean isPassenger() {
+    return ringLost < 0.01 && reachLost < 0.02;
+  }
+}

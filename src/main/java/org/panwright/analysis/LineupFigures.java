@@ -1,0 +1,56 @@
+package org.panwright.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.panwright.mixing.OpticsTable;
+import org.panwright.paint.WashStrengths;
+
+/**
+ * What a lineup can mix, and what without each of its paints, from one walk over its net.
+ *
+ * @param ring its hue ring
+ * @param reach its reach
+ * @param darkest its darkest mix, unless it is empty
+ * @param leaving ring and reach without each paint, to be led on
+ * @param earnings what each paint earns, in the order of the wells
+ */
+record LineupFigures(
+    Ring ring, Reach reach, Optional<Dark> darkest, LeaveOneOut leaving, List<Earning> earnings) {
+  static LineupFigures of(OpticsTable table, NetWalk walk, int[] paints, WashStrengths washes) {
+    Ring.Gatherer ring = new Ring.Gatherer();
+    Reach.Gatherer reach = new Reach.Gatherer();
+    DarkestMix darkest = new DarkestMix();
+    LeaveOneOut leaving = new LeaveOneOut(paints, table.size());
+    walk.all(paints, Sinks.of(ring, reach, darkest, leaving));
+    return new LineupFigures(
+        ring.ring(),
+        reach.reach(),
+        darkest.find(table, washes),
+        leaving,
+        earnings(table, paints, ring.ring(), leaving));
+  }
+
+  /**
+   * What each paint earns.
+   *
+   * <pre>
+   * ringLost  = 1 − Σ ring without it / Σ ring
+   * reachLost = cells only it reaches / all cells
+   * </pre>
+   */
+  private static List<Earning> earnings(
+      OpticsTable table, int[] paints, Ring ring, LeaveOneOut leaving) {
+    double sum = ring.sum();
+    int[] lost = leaving.reachLost();
+    List<Earning> earnings = new ArrayList<>();
+    for (int member = 0; member < paints.length; member++) {
+      earnings.add(
+          new Earning(
+              table.ids().get(paints[member]),
+              sum == 0 ? 0 : Math.max(0, 1 - leaving.ringSumWithout(member) / sum),
+              (double) lost[member] / leaving.reach()));
+    }
+    return earnings;
+  }
+}

@@ -1,0 +1,29 @@
+package org.panwright.analysis;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.panwright.kit.Edit;
+
+/**
+ * Paints of the lineup whose pigments hold metals that call for care with dust, brush and rinse
+ * water. A remark, not a hazard classification: the maker's safety sheet decides.
+ *
+ * @param paintIds the paints by chemical symbol of the metal, in the order of the wells
+ */
+public record Metals(Map<String, List<String>> paintIds) implements Finding {
+  public Metals {
+    paintIds = java.util.Collections.unmodifiableMap(new TreeMap<>(paintIds));
+  }
+
+  @Override
+  public double severity() {
+    return 0.1;
+  }
+
+  @Override
+  public Optional<Edit> cure() {
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,45 @@
+package org.panwright.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.panwright.colour.Difference;
+import org.panwright.colour.Lab;
+
+/**
+ * Finds for each paint of a lineup the nearest twin that earns more, or as much and comes first.
+ */
+final class NearTwinsSearch {
+  private NearTwinsSearch() {}
+
+  static List<Finding> of(Case open) {
+    List<Earning> earnings = open.figures().earnings();
+    List<Lab> masstones = earnings.stream().map(e -> open.masstone(e.paintId())).toList();
+    List<Lab> tints = earnings.stream().map(e -> open.tint(e.paintId())).toList();
+    List<Finding> found = new ArrayList<>();
+    for (int spare = 0; spare < earnings.size(); spare++) {
+      NearTwins nearest = null;
+      for (int keep = 0; keep < earnings.size(); keep++) {
+        double masstone = Difference.ciede2000(masstones.get(keep), masstones.get(spare));
+        double tint = Difference.ciede2000(tints.get(keep), tints.get(spare));
+        double away = Math.max(masstone, tint);
+        if (outranks(earnings, keep, spare)
+            && away < NearTwins.NEARER_THAN
+            && (nearest == null || away < Math.max(nearest.masstone(), nearest.tint()))) {
+          String spareId = earnings.get(spare).paintId();
+          nearest =
+              new NearTwins(
+                  earnings.get(keep).paintId(), spareId, masstone, tint, open.empty(spareId));
+        }
+      }
+      if (nearest != null) {
+        found.add(nearest);
+      }
+    }
+    return found;
+  }
+
+  private static boolean outranks(List<Earning> earnings, int keep, int spare) {
+    int byEarning = Double.compare(earnings.get(keep).total(), earnings.get(spare).total());
+    return byEarning > 0 || (byEarning == 0 && keep < spare);
+  }
+}

@@ -1,0 +1,18 @@
+package org.panwright.analysis;
+
+import java.util.Optional;
+import org.panwright.kit.Edit;
+
+/**
+ * A paint that earns its well next to nothing: the others mix what it mixes.
+ *
+ * @param earning what little it earns
+ * @param cure the edit that empties its well
+ */
+public record Passenger(Earning earning, Optional<Edit> cure) implements Finding {
+  /** 0.25 for nothing at all, falling to 0.15 at the bound. */
+  @Override
+  public double severity() {
+    return 0.25 - 0.1 * Math.min(1, earning.total() / 0.03);
+  }
+}

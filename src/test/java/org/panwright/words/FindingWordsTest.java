@@ -1,0 +1,38 @@
+package org.panwright.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.panwright.analysis.Finding;
+import org.panwright.analysis.Lineups;
+import org.panwright.kit.Kit;
+
+class FindingWordsTest {
+  @Test
+  void everyFindingHasATitleAMeaningAndALabelForItsCure() {
+    Kit[] kits = {
+      Lineups.kit(Lineups.paints(), 3),
+      Lineups.kit(Lineups.paints("PB29", "PR108"), 3),
+      Lineups.kit(Lineups.paints("PB29", "PR122", "PR108", "PY154"), 3, "PY154", "PR122", "PR108"),
+      Lineups.kit(Lineups.paints("PY154", "PY43", "PY175", "PB29"), 3, "PY154", "PY43", "PY175"),
+    };
+    for (Kit kit : kits) {
+      for (Finding finding : Lineups.judge(kit).findings()) {
+        assertThat(FindingWords.title(finding, kit)).matches("[A-Z].*[^.]");
+        assertThat(FindingWords.meaning(finding, kit)).matches("(?s)[A-Z].*\\.");
+        assertThat(FindingWords.action(finding, kit).isPresent())
+            .isEqualTo(finding.cure().isPresent());
+      }
+    }
+  }
+
+  @Test
+  void namesMetalsAndDefersToTheMaker() {
+    Kit kit = Lineups.kit(Lineups.paints("PR108"), 1, "PR108");
+    Finding metals = Lineups.judge(kit).findings().get(Lineups.judge(kit).findings().size() - 1);
+    assertThat(FindingWords.title(metals, kit)).contains("cadmium");
+    assertThat(FindingWords.meaning(metals, kit))
+        .contains("Cadmium in PR108")
+        .contains("safety sheet and local rules");
+  }
+}
