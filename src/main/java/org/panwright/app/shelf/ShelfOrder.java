@@ -1,0 +1,42 @@
+package org.panwright.app.shelf;
+
+import java.text.Collator;
+import java.util.Comparator;
+import java.util.Locale;
+
+/** The orders a shelf can be shown in. */
+public enum ShelfOrder {
+  /** Round the box as painters lay it: by family, within it by hue. */
+  HUE {
+    @Override
+    Comparator<ShelfRow> comparator() {
+      return Comparator.comparing(ShelfRow::family)
+          .thenComparingDouble(row -> row.tones().body().hueDeg());
+    }
+  },
+  /** From A to Z. */
+  NAME {
+    @Override
+    Comparator<ShelfRow> comparator() {
+      Collator alphabet = Collator.getInstance(Locale.UK);
+      return Comparator.comparing(row -> row.paint().name(), alphabet);
+    }
+  },
+  /** The strongest tinter first. */
+  STRENGTH {
+    @Override
+    Comparator<ShelfRow> comparator() {
+      return Comparator.comparingDouble(row -> row.tones().tintLoad());
+    }
+  },
+  /** The lightest masstone first. */
+  LIGHTNESS {
+    @Override
+    Comparator<ShelfRow> comparator() {
+      return Comparator.comparingDouble(row -> -row.tones().masstone().l());
+    }
+  };
+
+  /** Sorts rows; rows it finds equal stay in the shelf's own order. */
+  abstract Comparator<ShelfRow> comparator();
+}
