@@ -1,0 +1,133 @@
+package org.panwright.app.box;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
+
+/**
+ * A paint's name and codes set into the room under its pan: wrapped, made smaller, and only when
+ * nothing else helps cut with an ellipsis; never beyond the room.
+ *
+ * @param sizePx font size of the name
+ * @param name lines of the name, none if there is no room for one
+ * @param codes lines of the codes, none if there is no room
+ */
+record NameFit(double sizePx, List<String> name, List<String> codes) {
+  /** Height of a line for a font size of 1. */
+  static final double LINE = 1.22;
+
+  /** Font size of the codes for a name of size 1. */
+  static final double CODES = 0.9;
+
+  private static final double STEP_PX = 0.5;
+  private static final String ELLIPSIS = "…";
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
+  NameFit {
+    name = List.copyOf(name);
+    codes = List.copyOf(codes);
+  }
+
+  /**
+   * Sets a name and codes.
+   *
+   * @param width of the room in pixels
+   * @param height of the room in pixels
+   * @param largestPx the font size if there is room enough
+   * @param smallestPx the smallest that can still be read
+   * @param width1 the width of a text at font size 1
+   */
+  static NameFit of(
+      String name,
+      String codes,
+      double width,
+      double height,
+      double largestPx,
+      double smallestPx,
+      ToDoubleFunction<String> width1) {
+    Setter setter = new Setter(width, width1);
+    for (double size = largestPx; size > smallestPx; size -= STEP_PX) {
+      NameFit fit = setter.whole(name, codes, size);
+      if (fit != null && fit.heightPx() <= height) {
+        return fit;
+      }
+    }
+    return setter.smallest(name, codes, smallestPx, height);
+  }
+
+  /** The height of all lines. */
+  double heightPx() {
+    return LINE * sizePx * (name.size() + CODES * codes.size());
+  }
+
+  /** Sets lines into one width. */
+  private record Setter(double width, ToDoubleFunction<String> width1) {
+    /** Everything whole, or null if a word is too wide. */
+    NameFit whole(String name, String codes, double size) {
+      List<String> nameLines = wrap(name, size);
+      List<String> codeLines = wrap(codes, size * CODES);
+      boolean fits =
+          nameLines.stream().allMatch(line -> fits(line, size))
+              && codeLines.stream().allMatch(line -> fits(line, size * CODES));
+      return fits ? new NameFit(size, nameLines, codeLines) : null;
+    }
+
+    /** As much as the height takes; the codes, being short, go before the end of a long name. */
+    NameFit smallest(String name, String codes, double size, double height) {
+      List<String> codeLines = cut(wrap(codes, size * CODES), 1, size * CODES);
+      double codesHeight = codeLines.size() * LINE * CODES * size;
+      if (codesHeight > height) {
+        return new NameFit(size, List.of(), List.of());
+      }
+      int room = (int) ((height - codesHeight) / (LINE * size));
+      return new NameFit(size, cut(wrap(name, size), room, size), codeLines);
+    }
+
+    private List<String> wrap(String text, double size) {
+      List<String> lines = new ArrayList<>();
+      String line = "";
+      for (String word : SPACES.split(text.strip(), -1)) {
+        String longer = line.isEmpty() ? word : line + " " + word;
+        if (line.isEmpty() || fits(longer, size)) {
+          line = longer;
+        } else {
+          lines.add(line);
+          line = word;
+        }
+      }
+      lines.add(line);
+      return lines;
+    }
+
+    private List<String> cut(List<String> lines, int room, double size) {
+      List<String> kept = new ArrayList<>();
+      for (int i = 0; i < Math.min(room, lines.size()); i++) {
+        boolean isLast = i == room - 1 && lines.size() > room;
+        String line = cut(isLast ? lines.get(i) + ELLIPSIS : lines.get(i), size);
+        if (!line.isEmpty()) {
+          kept.add(line);
+        }
+      }
+      return kept;
+    }
+
+    private String cut(String line, double size) {
+      if (fits(line, size)) {
+        return line;
+      }
+      int length = line.codePointCount(0, line.length());
+      for (int kept = length - 1; kept > 0; kept--) {
+        String shorter = line.substring(0, line.offsetByCodePoints(0, kept)) + ELLIPSIS;
+        if (fits(shorter, size)) {
+          return shorter;
+        }
+      }
+      return "";
+    }
+
+    private boolean fits(String line, double size) {
+      return width1.applyAsDouble(line) * size <= width;
+    }
+  }
+}
