@@ -38,7 +38,7 @@ public record Lab(double l, double a, double b) {
 
   /** f(t) of the formula above, shared with the batch mixer. */
   public static double f(double t) {
-    return t > EPSILON ? Math.cbrt(t) : (KAPPA * t + 16) / 116;
+    return t > EPSILON ? CubeRoot.of(t) : (KAPPA * t + 16) / 116;
   }
 
   /** The tristimulus values this colour stands for against {@code white}. */

@@ -37,6 +37,7 @@ public final class MixGrid {
     int size = paints.length;
     double[] lab = new double[size * (size + 1) / 2 * BLOCK];
     BatchMixer mixer = new BatchMixer(table, Surface.DRY, Light.D65);
+    double[] loads = washes.loads().stream().mapToDouble(Double::doubleValue).toArray();
     for (int row = 0; row < size; row++) {
       if (cancelled.getAsBoolean()) {
         throw new CancellationException("mix grid no longer wanted");
@@ -45,8 +46,8 @@ public final class MixGrid {
         int at = cell(size, row, column);
         for (Ratio ratio : Ratio.GRID) {
           stir(mixer, table, paints[row], paints[column], ratio);
-          for (Wash wash : Wash.values()) {
-            mixer.writeLab(washes.load(wash), lab, at);
+          for (double load : loads) {
+            mixer.writeLab(load, lab, at);
             at += 3;
           }
         }

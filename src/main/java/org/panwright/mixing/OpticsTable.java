@@ -17,16 +17,13 @@ import org.panwright.paint.PigmentLibrary;
  * <p>Built once per shelf and shared by all threads; immutable.
  */
 public final class OpticsTable {
-  /** Doubles kept for each paint: the bands padded so that rows start on whole vector registers. */
-  static final int STRIDE = 40;
-
   private final List<String> ids;
   private final Map<String, Integer> index = new HashMap<>();
   private final List<Optics> optics;
   private final Paper paper;
   private final double[] absorption;
   private final double[] scattering;
-  private final double[] ground = new double[STRIDE];
+  private final double[] ground = new double[Bands.COUNT];
   private final double[] tintLoads;
 
   private OpticsTable(List<String> ids, List<Optics> optics, Paper paper) {
@@ -34,16 +31,16 @@ public final class OpticsTable {
     this.optics = List.copyOf(optics);
     this.paper = paper;
     int size = ids.size();
-    absorption = new double[size * STRIDE];
-    scattering = new double[size * STRIDE];
+    absorption = new double[size * Bands.COUNT];
+    scattering = new double[size * Bands.COUNT];
     tintLoads = new double[size];
     for (int paint = 0; paint < size; paint++) {
       if (index.put(ids.get(paint), paint) != null) {
         throw new IllegalArgumentException("two paints have the id " + ids.get(paint));
       }
       for (int band = 0; band < Bands.COUNT; band++) {
-        absorption[paint * STRIDE + band] = optics.get(paint).absorption().at(band);
-        scattering[paint * STRIDE + band] = optics.get(paint).scattering().at(band);
+        absorption[paint * Bands.COUNT + band] = optics.get(paint).absorption().at(band);
+        scattering[paint * Bands.COUNT + band] = optics.get(paint).scattering().at(band);
       }
       tintLoads[paint] = TintLoad.of(optics.get(paint), paper);
     }

@@ -90,9 +90,11 @@ class SrgbTest {
 
   @Test
   void whiteOfTheScreenIsD65() {
+    // IEC 61966-2-1 states its white by chromaticity: x = 0.3127, y = 0.3290.
     Xyz white = new Srgb(1, 1, 1).toXyzD65();
 
-    assertThat(white.x() * 100).isCloseTo(95.047, Tolerance.WHITE_XYZ);
-    assertThat(white.z() * 100).isCloseTo(108.883, Tolerance.WHITE_XYZ);
+    assertThat(white.x()).isCloseTo(0.3127 / 0.3290, Tolerance.ROUND_TRIP);
+    assertThat(white.y()).isCloseTo(1.0, Tolerance.ROUND_TRIP);
+    assertThat(white.z()).isCloseTo((1 - 0.3127 - 0.3290) / 0.3290, Tolerance.ROUND_TRIP);
   }
 }
