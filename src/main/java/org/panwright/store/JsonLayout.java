@@ -10,7 +10,7 @@ import java.util.Map;
  * fits, a list of plain values always does.
  */
 final class JsonLayout {
-  private static final int WIDEST = 110;
+  private static final int WIDEST = 128;
   private static final int STEP = 2;
   private static final double LARGEST_WHOLE = 1e15;
 
