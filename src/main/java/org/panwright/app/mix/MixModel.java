@@ -13,7 +13,6 @@ import org.panwright.app.Session;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Spectrum;
-import org.panwright.kit.Filling;
 import org.panwright.mixing.Mixer;
 import org.panwright.mixing.Ratio;
 import org.panwright.mixing.Recipe;
@@ -22,7 +21,7 @@ import org.panwright.paint.Paint;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
 
-/** The mix, or the paint alone, that is picked in any of the views; knows no control. */
+/** The mix that is picked in the grid, or one paint alone on its diagonal; knows no control. */
 public final class MixModel {
   private final Session session;
   private final ObjectProperty<Wash> wash = new SimpleObjectProperty<>(Wash.CREAM);
@@ -64,34 +63,9 @@ public final class MixModel {
   }
 
   private Optional<MixPicture> picture() {
-    return session
-        .judgementProperty()
-        .get()
-        .flatMap(judgement -> picked(judgement).flatMap(mix -> picture(judgement, mix)));
-  }
-
-  /** The picked pair; a paint alone is paired with itself. */
-  private Optional<Selection.OfMix> picked(Judgement judgement) {
-    Selection selection = session.selectionProperty().get();
-    if (selection instanceof Selection.OfMix mix) {
-      return Optional.of(mix);
-    }
-    if (selection instanceof Selection.OfPaint paint) {
-      return Optional.of(alone(paint.paintId()));
-    }
-    if (selection instanceof Selection.OfWell well) {
-      return judgement
-          .kit()
-          .lineup(judgement.lineupId())
-          .flatMap(lineup -> lineup.in(well.wellId()))
-          .map(Filling::paintId)
-          .map(MixModel::alone);
-    }
-    return Optional.empty();
-  }
-
-  private static Selection.OfMix alone(String paintId) {
-    return new Selection.OfMix(paintId, paintId, Ratio.EVEN);
+    return session.selectionProperty().get() instanceof Selection.OfMix mix
+        ? session.judgementProperty().get().flatMap(judgement -> picture(judgement, mix))
+        : Optional.empty();
   }
 
   private Optional<MixPicture> picture(Judgement judgement, Selection.OfMix mix) {

@@ -70,13 +70,11 @@ class NameFitTest {
     NameFit fit = fit(name, codes, width, height);
     assertThat(fit.heightPx()).isLessThanOrEqualTo(height);
     assertThat(fit.name())
-        .allSatisfy(
-            line -> assertThat(half(line) * fit.sizePx()).isLessThanOrEqualTo(width));
+        .allSatisfy(line -> assertThat(half(line) * fit.sizePx()).isLessThanOrEqualTo(width));
     assertThat(fit.codes())
         .allSatisfy(
             line ->
-                assertThat(half(line) * fit.sizePx() * NameFit.CODES)
-                    .isLessThanOrEqualTo(width));
+                assertThat(half(line) * fit.sizePx() * NameFit.CODES).isLessThanOrEqualTo(width));
   }
 
   @Test

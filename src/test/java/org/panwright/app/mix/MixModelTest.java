@@ -54,23 +54,23 @@ class MixModelTest {
   }
 
   @Test
-  void pickedWellShowsItsPaintAlone() {
-    session.selectionProperty().set(new Selection.OfWell("w2"));
+  void cellOnTheDiagonalShowsItsPaintAlone() {
+    session.selectionProperty().set(new Selection.OfMix("blue", "blue", Ratio.EVEN));
 
     assertThat(picture().alone()).isTrue();
     assertThat(picture().first()).isEqualTo("blue");
   }
 
   @Test
-  void emptyWellShowsNothing() {
-    session.selectionProperty().set(new Selection.OfWell("w3"));
+  void pickedWellShowsNoMix() {
+    session.selectionProperty().set(new Selection.OfWell("w2"));
 
     assertThat(model.pictureProperty().getValue()).isEmpty();
   }
 
   @Test
   void leavingPicksNothing() {
-    session.selectionProperty().set(new Selection.OfPaint("red"));
+    session.selectionProperty().set(new Selection.OfMix("red", "red", Ratio.EVEN));
     assertThat(picture().first()).isEqualTo("red");
 
     model.leave();

@@ -1,0 +1,48 @@
+package org.panwright.app.findings;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.value.ObservableValue;
+import org.panwright.analysis.Finding;
+import org.panwright.analysis.Judgement;
+import org.panwright.app.Session;
+import org.panwright.kit.Kit;
+
+/**
+ * What the judge found in the lineup as it stands, and the trying out of cures; knows no control.
+ */
+public final class FindingsModel {
+  private final Session session;
+  private final ObservableValue<Optional<Judgement>> judgement;
+
+  public FindingsModel(Session session) {
+    this.session = session;
+    judgement = session.judgementProperty();
+  }
+
+  /** The findings, worst first, with the kit they are about. */
+  ObservableValue<Shown> shownProperty() {
+    return judgement.map(
+        newest -> newest.map(j -> new Shown(j.kit(), j.findings())).orElse(Shown.NOTHING));
+  }
+
+  /** Shows in every view what a finding's cure would bring. */
+  void tryCure(Finding finding) {
+    finding.cure().ifPresent(session::preview);
+  }
+
+  /** Ends the trying. */
+  void endTrial() {
+    session.endPreview();
+  }
+
+  /** Does what a finding's cure says. */
+  void cure(Finding finding) {
+    finding.cure().ifPresent(session::perform);
+  }
+
+  /** Findings and the kit they speak of. */
+  record Shown(Kit kit, List<Finding> findings) {
+    static final Shown NOTHING = new Shown(Kit.empty("none"), List.of());
+  }
+}
