@@ -46,10 +46,9 @@ public final class ShelfWords {
 
   /** The second line of a paint: codes, family and, unless it is there, how it stands. */
   public static String codesAndFamily(Paint paint, HueFamily family) {
-    String line = paint.codes() + " · " + PaintWords.label(family);
-    return paint.ownership() == Ownership.OWNED
-        ? line
-        : line + " · " + PaintWords.label(paint.ownership());
+    String standing =
+        paint.ownership() == Ownership.OWNED ? "" : PaintWords.label(paint.ownership()) + " · ";
+    return paint.codes() + " · " + standing + PaintWords.label(family);
   }
 
   /** The mark of a paint in the lineup; empty if it is in no well. */

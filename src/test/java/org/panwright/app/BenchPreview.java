@@ -12,6 +12,9 @@ import org.panwright.app.box.BoxModel;
 import org.panwright.app.box.BoxView;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.hand.Hand;
+import org.panwright.app.hand.Held;
+import org.panwright.app.hand.Holding;
+import org.panwright.app.hand.Spot;
 import org.panwright.app.shelf.ShelfModel;
 import org.panwright.app.shelf.ShelfView;
 import org.panwright.app.theme.Theme;
@@ -27,7 +30,8 @@ import org.panwright.paint.Pigment;
 /**
  * Shelf and box alone in a window, to look at them.
  *
- * <p>Argument {@code dark} for the dark theme; a number for that many paints on the shelf.
+ * <p>Arguments: {@code dark} for the dark theme; a number for that many paints on the shelf; {@code
+ * carry} or {@code swap} to see a paint being carried.
  */
 public final class BenchPreview extends Application {
   /** Starts the toolkit from a class that is no application, as the launcher does. */
@@ -61,6 +65,14 @@ public final class BenchPreview extends Application {
     scene.getStylesheets().setAll((args.contains("dark") ? Theme.DARK : Theme.LIGHT).sheets());
     stage.setScene(scene);
     stage.show();
+    if (args.contains("carry")) {
+      hand.pickUp(new Held.FromShelf("p9"), Holding.Means.KEYS);
+      hand.hover(new Spot.AtWell("w4"));
+    }
+    if (args.contains("swap")) {
+      hand.pickUp(new Held.FromWell("w0"), Holding.Means.POINTER);
+      hand.hover(new Spot.AtWell("w7"));
+    }
   }
 
   private static List<Paint> shelf(int count) {

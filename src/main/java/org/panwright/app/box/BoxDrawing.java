@@ -19,7 +19,7 @@ import org.panwright.words.BoxWords;
 final class BoxDrawing extends Region {
   private static final double PREFERRED_PX_PER_MM = 3.4;
   private static final double SMALLEST_PX_PER_MM = 1.5;
-  private static final double PAN_RADIUS = 3;
+  private static final double PAN_RADIUS = 1.5;
 
   private final BoxModel model;
   private final Consumer<WellView> prepare;

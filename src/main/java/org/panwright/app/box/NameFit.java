@@ -14,8 +14,11 @@ import java.util.regex.Pattern;
  * @param codes lines of the codes, none if there is no room
  */
 record NameFit(double sizePx, List<String> name, List<String> codes) {
-  /** Height of a line for a font size of 1. */
-  static final double LINE = 1.22;
+  /**
+   * Height of a line for a font size of 1: at the sizes of labels the toolkit rounds the parts
+   * above and below the baseline up to whole pixels, so a line is taller than the font says.
+   */
+  static final double LINE = 1.3;
 
   /** Font size of the codes for a name of size 1. */
   static final double CODES = 0.9;

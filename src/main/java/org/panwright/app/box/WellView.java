@@ -26,7 +26,7 @@ final class WellView extends Region {
   private static final PseudoClass WAITING = PseudoClass.getPseudoClass("waiting");
 
   /** The share of the height the plate may take; the pan keeps its least height. */
-  private static final double PLATE_SHARE = 0.56;
+  private static final double PLATE_SHARE = 0.6;
 
   private static final double SMALLEST_PAN_PX = 18;
   private static final double PLATE_AIR = 0.3;
@@ -39,6 +39,7 @@ final class WellView extends Region {
   private final TextWidths widths;
   private final Region pan = new Region();
   private final Region beyond = new Region();
+  private final Region plate = new Region();
   private final Label number = new Label();
   private final Label name = new Label();
   private final Label codes = new Label();
@@ -47,7 +48,7 @@ final class WellView extends Region {
   private final Tooltip tooltip = new Tooltip();
   private WellPicture shown;
   private NameFit fit = NONE;
-  private double plate;
+  private double plateHeight;
 
   WellView(WellPicture first, ChipInk ink, TextWidths widths) {
     wellId = first.well().id();
@@ -56,6 +57,7 @@ final class WellView extends Region {
     getStyleClass().add("well");
     pan.getStyleClass().add("pan");
     beyond.getStyleClass().add("beyond-screen");
+    plate.getStyleClass().add("plate");
     number.getStyleClass().add("well-label");
     name.getStyleClass().add("well-name");
     codes.getStyleClass().addAll("well-codes", "soft");
@@ -65,7 +67,7 @@ final class WellView extends Region {
       label.setTextAlignment(TextAlignment.CENTER);
       label.setMouseTransparent(true);
     }
-    getChildren().addAll(pan, beyond, name, codes, vacant, number, mark);
+    getChildren().addAll(pan, beyond, plate, name, codes, vacant, number, mark);
     setAccessibleRole(AccessibleRole.BUTTON);
     setAccessibleRoleDescription(BoxWords.WELL);
     tooltip.setOnShowing(event -> tooltip.setText(shown.explained()));
@@ -133,7 +135,7 @@ final class WellView extends Region {
 
   /** Gives the plate its height. */
   void setPlate(double heightPx) {
-    plate = heightPx;
+    plateHeight = heightPx;
     requestLayout();
   }
 
@@ -144,11 +146,13 @@ final class WellView extends Region {
     double width = Math.max(0, getWidth() - left - snappedRightInset());
     double height = Math.max(0, getHeight() - top - snappedBottomInset());
     double em = number.getFont().getSize();
-    double panHeight = height - (shown.content().isPresent() ? plate : 0);
+    double panHeight = height - (shown.content().isPresent() ? plateHeight : 0);
     pan.resizeRelocate(left, top, width, panHeight);
     beyond.resizeRelocate(left + width - em * 0.7, top + panHeight - em * 0.7, em * 0.7, em * 0.7);
     layoutNumber(left, top, width, panHeight);
     layoutMark(left, top, width, em);
+    plate.setVisible(panHeight < height);
+    plate.resizeRelocate(left, top + panHeight, width, height - panHeight);
     layoutPlate(left, top + panHeight, width, em);
     boolean isVacantLabelled = shown.content().isEmpty() && width > em * 3.4 && height > em * 3;
     vacant.setVisible(isVacantLabelled);
@@ -173,15 +177,15 @@ final class WellView extends Region {
   }
 
   private void layoutMark(double left, double top, double width, double em) {
-    double wide = snapSizeX(em * 1.25);
-    double high = snapSizeY(em * 1.05);
+    double wide = snapSizeX(em * 1.4);
+    double high = snapSizeY(em * 1.15);
     boolean fits = width - number.getWidth() > wide + 2;
     mark.setVisible(shown.content().isPresent() && fits);
     mark.resizeRelocate(snapPositionX(left + width - wide), top, wide, high);
   }
 
   private void layoutPlate(double left, double top, double width, double em) {
-    double air = Math.max(0, plate - fit.heightPx()) / 2;
+    double air = Math.max(0, plateHeight - fit.heightPx()) / 2;
     double nameHeight = fit.name().size() * fit.sizePx() * NameFit.LINE;
     double codesSize = fit.sizePx() * NameFit.CODES;
     double codesHeight = fit.codes().size() * codesSize * NameFit.LINE;
