@@ -60,6 +60,7 @@ final class WellCell {
         };
     double leastSwatch = predicted ? LEAST_SWATCH_MM : LEAST_FIELD_MM;
     return text().widthMm() >= leastText
+        && textMm() >= leastTextMm()
         && text().heightMm() >= textMm() + propertiesMm() - 1e-9
         && field().heightMm() >= leastSwatch;
   }
@@ -131,9 +132,15 @@ final class WellCell {
     return detail != Detail.NUMBERS && area.widthMm() >= FLAT * area.heightMm();
   }
 
-  /** The height reserved for name and codes. */
+  /** The height reserved for name and codes: three lines, in a flat cell all there is. */
   private double textMm() {
-    return 2 * Typeface.leadingMm(type.namePt()) + Typeface.leadingMm(type.notePt());
+    return isFlat()
+        ? inner.heightMm() - propertiesMm()
+        : 2 * Typeface.leadingMm(type.namePt()) + Typeface.leadingMm(type.notePt());
+  }
+
+  private double leastTextMm() {
+    return Typeface.leadingMm(type.namePt()) + Typeface.leadingMm(type.notePt());
   }
 
   private double propertiesMm() {
@@ -176,7 +183,12 @@ final class WellCell {
 
   private FittedText codes(CardWell.Filled filled) {
     return TextFit.of(Typeface.REGULAR, type.notePt())
-        .within(filled.paint().codes(), text().widthMm(), 2 * Typeface.leadingMm(type.notePt()));
+        .within(
+            filled.paint().codes(),
+            text().widthMm(),
+            Math.min(
+                2 * Typeface.leadingMm(type.notePt()),
+                textMm() - Typeface.leadingMm(type.namePt())));
   }
 
   /** The swatch of a run, or the field to paint. */
