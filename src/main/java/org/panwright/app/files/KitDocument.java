@@ -1,0 +1,144 @@
+package org.panwright.app.files;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableBooleanValue;
+import org.panwright.app.Session;
+import org.panwright.kit.FileProblem;
+import org.panwright.kit.Kit;
+import org.panwright.store.FileProblemException;
+import org.panwright.store.KitFiles;
+import org.panwright.store.OpenedKit;
+
+/**
+ * The kit of a window together with the file it came from. Reading and writing happen away from the
+ * JavaFX thread; while they do, nothing else is read or written.
+ */
+public final class KitDocument {
+  private final Session session;
+  private final KitFiles files;
+  private final Executor away;
+  private final Executor home;
+  private final Consumer<RuntimeException> failures;
+  private final ReadOnlyObjectWrapper<OpenedKit> opened;
+  private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
+  private final ObservableBooleanValue unsaved;
+
+  /**
+   * Starts with what {@code session} has open, as a kit without a file.
+   *
+   * @param away where files are read and written
+   * @param home the JavaFX thread
+   * @param failures told of faults of the program
+   */
+  public KitDocument(
+      Session session,
+      KitFiles files,
+      Executor away,
+      Executor home,
+      Consumer<RuntimeException> failures) {
+    this.session = session;
+    this.files = files;
+    this.away = away;
+    this.home = home;
+    this.failures = failures;
+    opened = new ReadOnlyObjectWrapper<>(OpenedKit.unsaved(session.kit()));
+    unsaved =
+        Bindings.createBooleanBinding(
+            this::differsFromFile, session.historyProperty(), opened.getReadOnlyProperty());
+  }
+
+  /** What ties the kit to its file. */
+  public ReadOnlyObjectProperty<OpenedKit> openedProperty() {
+    return opened.getReadOnlyProperty();
+  }
+
+  /** The file of the kit, if it has one to save to. */
+  public Optional<Path> file() {
+    return opened.get().file();
+  }
+
+  /** Whether something was done since the kit was opened or saved. */
+  public ObservableBooleanValue unsavedProperty() {
+    return unsaved;
+  }
+
+  /** Whether a file is being read or written. */
+  public ReadOnlyBooleanProperty busyProperty() {
+    return busy.getReadOnlyProperty();
+  }
+
+  /** Leaves the kit for one that has no file. */
+  public void startWith(Kit kit) {
+    show(OpenedKit.unsaved(kit));
+  }
+
+  /** Leaves the kit for one that was opened already. */
+  public void show(OpenedKit other) {
+    session.open(other.kit());
+    opened.set(other);
+  }
+
+  /** Leaves the kit for the one in a file; if that fails, the kit stays. */
+  public void open(Path file, Runnable done, Consumer<FileProblem> failed) {
+    exchange(() -> files.open(file), this::show, done, failed);
+  }
+
+  /** Saves the kit as it is now into a file, which is then its file. */
+  public void saveTo(Path file, Runnable done, Consumer<FileProblem> failed) {
+    OpenedKit before = opened.get();
+    Kit kit = session.kit();
+    exchange(() -> files.saveAs(before, kit, file), opened::set, done, failed);
+  }
+
+  private interface Exchange {
+    OpenedKit run() throws FileProblemException;
+  }
+
+  private void exchange(
+      Exchange work,
+      Consumer<OpenedKit> take,
+      Runnable done,
+      Consumer<FileProblem> failed) {
+    if (busy.get()) {
+      return;
+    }
+    busy.set(true);
+    away.execute(
+        () -> {
+          try {
+            OpenedKit result = work.run();
+            finish(
+                () -> {
+                  take.accept(result);
+                  done.run();
+                });
+          } catch (FileProblemException problem) {
+            finish(() -> failed.accept(problem.problem()));
+          } catch (RuntimeException fault) {
+            finish(() -> failures.accept(fault));
+          }
+        });
+  }
+
+  private void finish(Runnable delivery) {
+    home.execute(
+        () -> {
+          busy.set(false);
+          delivery.run();
+        });
+  }
+
+  /** By identity: a kit that was undone back to the saved one is that very kit again. */
+  @SuppressWarnings("ReferenceEquality")
+  private boolean differsFromFile() {
+    return session.kit() != opened.get().kit();
+  }
+}

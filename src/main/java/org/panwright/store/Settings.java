@@ -1,0 +1,61 @@
+package org.panwright.store;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the program remembers from one start to the next, apart from any kit.
+ *
+ * @param dark whether the window is dark
+ * @param recent the kits opened or saved last, newest first
+ * @param window where the window was, if it was ever open
+ * @param dividers where the dividers of the plan stood, each 0..1; empty if never moved
+ */
+public record Settings(
+    boolean dark, List<Path> recent, Optional<WindowSpot> window, List<Double> dividers) {
+  /** What holds before anything was ever set. */
+  public static final Settings FIRST = new Settings(false, List.of(), Optional.empty(), List.of());
+
+  /** Kits remembered. */
+  public static final int MOST_RECENT = 10;
+
+  /** Where a window was, in screen units; all finite. */
+  public record WindowSpot(
+      double x, double y, double width, double height, boolean maximised) {}
+
+  public Settings {
+    recent = recent.stream().distinct().limit(MOST_RECENT).toList();
+    dividers = List.copyOf(dividers);
+  }
+
+  /** The settings with another look. */
+  public Settings withDark(boolean changed) {
+    return new Settings(changed, recent, window, dividers);
+  }
+
+  /** The settings with a kit in front of the others. */
+  public Settings withRecent(Path kit) {
+    List<Path> newest = new ArrayList<>(recent);
+    newest.remove(kit);
+    newest.add(0, kit);
+    return new Settings(dark, newest, window, dividers);
+  }
+
+  /** The settings without a kit that is no longer there. */
+  public Settings withoutRecent(Path kit) {
+    return new Settings(
+        dark, recent.stream().filter(p -> !p.equals(kit)).toList(), window, dividers);
+  }
+
+  /** The settings with the window somewhere else. */
+  public Settings withWindow(WindowSpot changed) {
+    return new Settings(dark, recent, Optional.of(changed), dividers);
+  }
+
+  /** The settings with the dividers elsewhere. */
+  public Settings withDividers(List<Double> changed) {
+    return new Settings(dark, recent, window, changed);
+  }
+}

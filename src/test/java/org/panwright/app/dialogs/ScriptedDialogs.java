@@ -1,0 +1,64 @@
+package org.panwright.app.dialogs;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+
+/** Dialogs for tests: answers are laid out beforehand, what was said is kept. */
+public final class ScriptedDialogs implements Dialogs {
+  private final Deque<String> answers = new ArrayDeque<>();
+  private final Deque<Path> files = new ArrayDeque<>();
+  private final List<String> said = new ArrayList<>();
+
+  /** The label of the answer to the next question. */
+  public ScriptedDialogs answer(String label) {
+    answers.add(label);
+    return this;
+  }
+
+  /** The file chosen next. */
+  public ScriptedDialogs choose(Path file) {
+    files.add(file);
+    return this;
+  }
+
+  /** Title and sentence of everything told or asked, in order. */
+  public List<String> said() {
+    return said;
+  }
+
+  @Override
+  public void tell(String title, String sentence) {
+    said.add(title + ": " + sentence);
+  }
+
+  @Override
+  public <T> T ask(String title, String sentence, List<Choice<T>> choices) {
+    said.add(title + ": " + sentence);
+    String wanted = answers.remove();
+    return choices.stream()
+        .filter(choice -> choice.label().equals(wanted))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("no answer " + wanted + " among " + choices))
+        .value();
+  }
+
+  @Override
+  public <R> Optional<R> fillIn(Form<R> form) {
+    throw new AssertionError("no form expected: " + form.title());
+  }
+
+  @Override
+  public Optional<Path> chooseToOpen(FileKind kind, Optional<Path> folder) {
+    return Optional.ofNullable(files.poll());
+  }
+
+  @Override
+  public Optional<Path> chooseToSave(
+      FileKind kind, Optional<Path> folder, String suggestedName) {
+    return Optional.ofNullable(files.poll());
+  }
+}
