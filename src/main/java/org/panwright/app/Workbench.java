@@ -1,139 +1,262 @@
 package org.panwright.app;
 
+import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
-import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
+import javafx.scene.control.Menu;
 import javafx.stage.Stage;
 import org.panwright.analysis.Judge;
+import org.panwright.app.boxes.BoxEditor;
+import org.panwright.app.card.CardModel;
+import org.panwright.app.card.CardView;
+import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.faults.Faults;
+import org.panwright.app.files.FileActions;
+import org.panwright.app.files.FileFlow;
+import org.panwright.app.files.FirstKit;
+import org.panwright.app.files.KitDocument;
+import org.panwright.app.files.NoticeBar;
 import org.panwright.app.fx.Action;
-import org.panwright.app.grid.GridModel;
-import org.panwright.app.grid.GridView;
 import org.panwright.app.ground.GroundEditor;
 import org.panwright.app.lineup.LineupActions;
 import org.panwright.app.lineup.LineupBar;
 import org.panwright.app.lineup.LineupModel;
-import org.panwright.app.mix.MixModel;
-import org.panwright.app.mix.MixView;
-import org.panwright.app.ring.RingModel;
-import org.panwright.app.ring.RingView;
+import org.panwright.app.paint.PaintActions;
+import org.panwright.app.paint.PaintEditor;
+import org.panwright.app.settings.Remembered;
 import org.panwright.app.theme.Looks;
 import org.panwright.app.theme.Theme;
 import org.panwright.app.window.MainWindow;
 import org.panwright.app.window.MenuPlan;
 import org.panwright.app.window.Menus;
 import org.panwright.app.window.Place;
-import org.panwright.app.window.PlanView;
+import org.panwright.kit.Box;
 import org.panwright.kit.Kit;
 import org.panwright.paint.PigmentLibrary;
+import org.panwright.store.KitFiles;
+import org.panwright.words.FileWords;
 import org.panwright.words.GroundWords;
 import org.panwright.words.WindowWords;
 
-/** Builds the window out of its parts, by constructors, and knows which view sits where. */
+/** Builds one window out of its parts, by constructors, and knows what belongs where. */
 public final class Workbench {
   private final Stage stage;
   private final Looks looks;
-  private final Session session;
   private final Dialogs dialogs;
   private final Workers workers;
   private final Faults faults;
+  private final Remembered remembered;
+  private final PigmentLibrary library;
+  private final ToneBook tones;
+  private final Session session;
+  private final KitDocument document;
+  private final FileFlow files;
+  private final LineupActions lineups;
+  private final PaintEditor paints;
+  private final BoxEditor boxes;
+  private final GroundEditor ground;
+  private final FirstKit first;
+  private final MainWindow window;
+  private final PlanPlace plan;
 
+  /**
+   * @param remembered the settings
+   * @param library the pigments
+   * @param plans ready-made boxes to start from
+   * @param demo the kit to learn with
+   * @param first what is open at first
+   */
   public Workbench(
       Stage stage,
       Looks looks,
       Dialogs dialogs,
-      PigmentLibrary library,
       Workers workers,
-      Faults faults) {
+      Faults faults,
+      Remembered remembered,
+      PigmentLibrary library,
+      List<Box> plans,
+      Kit demo,
+      FirstKit first) {
     this.stage = stage;
     this.looks = looks;
     this.dialogs = dialogs;
     this.workers = workers;
     this.faults = faults;
+    this.remembered = remembered;
+    this.library = library;
+    this.first = first;
+    tones = new ToneBook(library);
     session =
         new Session(
-            new Judge(library),
-            workers.judging(),
+            new Judge(library), workers.judging(), Platform::runLater, faults::take, first.opened().kit());
+    document =
+        new KitDocument(
+            session,
+            first.opened(),
+            new KitFiles(library),
+            workers.files(),
             Platform::runLater,
-            faults::take,
-            Kit.empty("New kit"));
-  }
-
-  /** Shows the window. */
-  public void show() {
-    LineupModel lineups = new LineupModel(session);
-    LineupActions lineupActions = new LineupActions(session, lineups, dialogs);
-    GroundEditor ground = new GroundEditor(session, dialogs);
-    ObservableValue<String> name = session.historyProperty().map(h -> h.kit().name());
-    MainWindow window =
+            faults::take);
+    files = new FileFlow(session, document, dialogs, remembered, demo);
+    LineupModel lineupModel = new LineupModel(session);
+    lineups = new LineupActions(session, lineupModel, dialogs);
+    paints = new PaintEditor(session, tones, dialogs);
+    boxes = new BoxEditor(session, dialogs, plans);
+    ground = new GroundEditor(session, dialogs);
+    plan = new PlanPlace(session, tones, editors(), workers, faults, remembered);
+    window =
         new MainWindow(
             session,
             looks,
-            name,
-            name,
-            new LineupBar(session, lineups, lineupActions.all()),
-            new HBox(),
+            name(),
+            document.openedProperty().map(o -> o.file().map(Path::toString).orElse(FileWords.NO_FILE)),
+            new LineupBar(session, lineupModel, lineups.all()),
+            new NoticeBar(document, dialogs),
             List.of(
-                new Place(WindowWords.PLAN, "Shortcut+1", this::plan),
-                new Place(WindowWords.KEY_CARD, "Shortcut+2", () -> empty(WindowWords.KEY_CARD))),
-            new MenuPlan(
-                Menus.of(WindowWords.KIT_MENU, List.of()),
-                List.of(
-                    Menus.of(
-                        WindowWords.BOX_MENU,
-                        List.of(
-                            lineupActions.all(),
-                            List.of(Action.of(GroundWords.MENU, ground::open))))),
-                List.of(
-                    List.of(
-                        Action.of(WindowWords.LIGHT, () -> looks.themeProperty().set(Theme.LIGHT)),
-                        Action.of(WindowWords.DARK, () -> looks.themeProperty().set(Theme.DARK)))),
-                Menus.of(WindowWords.HELP_MENU, List.of())));
+                new Place(WindowWords.PLAN, "Shortcut+1", plan::build),
+                new Place(WindowWords.KEY_CARD, "Shortcut+2", this::card)),
+            menus());
+  }
+
+  /** Shows the window where it was last. */
+  public void show() {
+    looks.themeProperty().set(remembered.settings().dark() ? Theme.DARK : Theme.LIGHT);
     window.on(stage);
-    stage.setWidth(1280);
-    stage.setHeight(800);
+    stage.titleProperty().bind(title());
+    WindowPlaceKeeper.of(stage, remembered);
+    stage.setOnCloseRequest(
+        event -> {
+          event.consume();
+          close();
+        });
     stage.show();
+    Platform.runLater(() -> files.started(first));
   }
 
-  private PlanView plan() {
-    GridModel grid = new GridModel(session, workers.painting(), Platform::runLater, faults::take);
-    return new PlanView(
-        empty(WindowWords.SHELF),
-        empty(WindowWords.BOX),
-        new GridView(grid),
-        new RingView(new RingModel(session)),
-        findingsOrMix(),
-        PlanView.USUAL);
+  /** What is open. */
+  public Session session() {
+    return session;
   }
 
-  /** The findings; while a mix of the grid is picked, that mix in their place. */
-  private Region findingsOrMix() {
-    MixView mix = new MixView(new MixModel(session));
-    Region findings = empty(WindowWords.FINDINGS);
-    ObservableValue<Boolean> picked =
-        session.selectionProperty().map(s -> s instanceof Selection.OfMix);
-    showWhen(mix, picked);
-    showWhen(findings, picked.map(is -> !is));
-    return new StackPane(findings, mix);
+  /** The light and the dark look. */
+  public Looks looks() {
+    return looks;
   }
 
-  private static void showWhen(Node node, ObservableValue<Boolean> shown) {
-    node.visibleProperty().bind(Bindings.createBooleanBinding(shown::getValue, shown));
+  /** The editors of the things in the kit. */
+  public Editors editors() {
+    return new EditorDesk(paints, boxes, lineups, ground);
   }
 
-  private static Region empty(String heading) {
-    Label label = new Label(heading);
-    label.getStyleClass().add("pane-title");
-    VBox pane = new VBox(label);
-    pane.getStyleClass().add("pane");
-    return pane;
+  /** Shows a view by its number from 0. */
+  public void showPlace(int place) {
+    window.showPlace(place);
+  }
+
+  /** Whether the judgement shown is that of the kit as it is now. */
+  public boolean isSettled() {
+    return session.lineup().isEmpty()
+        || session
+            .judgementProperty()
+            .get()
+            .filter(judged -> judged.kit().equals(session.kit()))
+            .isPresent();
+  }
+
+  private void close() {
+    files.leaving(
+        () -> {
+          remembered.writeNow();
+          stage.close();
+        });
+  }
+
+  private CardView card() {
+    return new CardView(
+        new CardModel(
+            session,
+            library,
+            LocalDate::now,
+            workers.painting(),
+            Platform::runLater,
+            faults::take),
+        dialogs);
+  }
+
+  private MenuPlan menus() {
+    FileActions fileActions = new FileActions(files, document, remembered);
+    Menu kit =
+        Menus.of(
+            WindowWords.KIT_MENU,
+            List.of(
+                fileActions.opening(),
+                fileActions.saving(),
+                List.of(Action.of(FileWords.CLOSE, this::close).on("Shortcut+W"))));
+    kit.getItems().add(2, fileActions.recent());
+    Menu shelf =
+        Menus.of(WindowWords.SHELF_MENU, List.of(new PaintActions(session, paints).all()));
+    Menu box =
+        Menus.of(
+            WindowWords.BOX_MENU,
+            List.of(
+                lineups.all(),
+                boxes.all(),
+                List.of(Action.of(GroundWords.MENU, ground::open))));
+    Menu help =
+        Menus.of(
+            WindowWords.HELP_MENU,
+            List.of(
+                List.of(
+                    Action.of(
+                        WindowWords.ABOUT,
+                        () -> dialogs.tell(WindowWords.PROGRAM, WindowWords.about(version()))))));
+    return new MenuPlan(
+        kit,
+        List.of(shelf, box),
+        List.of(
+            List.of(
+                Action.of(WindowWords.LIGHT, () -> dress(Theme.LIGHT)),
+                Action.of(WindowWords.DARK, () -> dress(Theme.DARK))),
+            List.of(Action.of(WindowWords.EVEN_OUT, plan::evenOut))),
+        help);
+  }
+
+  private void dress(Theme theme) {
+    looks.themeProperty().set(theme);
+    remembered.change(settings -> settings.withDark(theme == Theme.DARK));
+  }
+
+  private ObservableValue<String> name() {
+    return Bindings.createStringBinding(
+        () ->
+            FileWords.name(
+                session.kit().name(),
+                document.unsavedProperty().get(),
+                document.openedProperty().get().forLooking()),
+        session.historyProperty(),
+        document.unsavedProperty(),
+        document.openedProperty());
+  }
+
+  private ObservableValue<String> title() {
+    return Bindings.createStringBinding(
+        () ->
+            WindowWords.title(
+                session.kit().name(),
+                document.file().map(file -> file.getFileName().toString()).orElse(""),
+                document.unsavedProperty().get()),
+        session.historyProperty(),
+        document.unsavedProperty(),
+        document.openedProperty());
+  }
+
+  private static String version() {
+    return Optional.ofNullable(Workbench.class.getPackage().getImplementationVersion())
+        .orElse("(development)");
   }
 }

@@ -4,6 +4,18 @@ import java.util.Locale;
 
 /** Words of the paint editor. */
 public final class PaintEditorWords {
+  /** In the menu. */
+  public static final String ADD_MENU = "_New paint…";
+
+  /** In the menu. */
+  public static final String CHANGE_MENU = "_Change this paint…";
+
+  /** In the menu. */
+  public static final String COPY_MENU = "_Duplicate this paint…";
+
+  /** In the menu. */
+  public static final String REMOVE_MENU = "_Remove this paint";
+
   /** Title for a paint that is not on the shelf yet. */
   public static final String NEW_TITLE = "New paint";
 

@@ -152,7 +152,7 @@ public final class CardView extends HBox {
     double byHeight = (desk.getHeight() - 2 * MARGIN) / sheet.heightMm();
     SheetPicture picture =
         new SheetPicture(sheet, Math.max(1, Math.min(7.5, Math.min(byWidth, byHeight))));
-    picture.getStyleClass().add("sheet");
+    picture.getStyleClass().add("card-sheet");
     picture.setAccessibleText(
         CardViewWords.sheet(sheet.title(), sheet.widthMm(), sheet.heightMm()));
     return picture;

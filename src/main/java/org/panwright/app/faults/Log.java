@@ -11,7 +11,6 @@ import java.util.logging.SimpleFormatter;
 /** The program's log in the user's folder: faults and blocked pulses. Any thread. */
 public final class Log {
   private static final int MOST_BYTES = 1_000_000;
-  private static final int FILES = 2;
 
   private final Logger logger;
   private final Path file;
@@ -28,7 +27,7 @@ public final class Log {
     try {
       Files.createDirectories(folder);
       FileHandler handler =
-          new FileHandler(file.toString().replace("%", "%%"), MOST_BYTES, FILES, true);
+          new FileHandler(file.toString().replace("%", "%%"), MOST_BYTES, 1, true);
       handler.setFormatter(new SimpleFormatter());
       handler.setEncoding("UTF-8");
       logger.addHandler(handler);

@@ -69,10 +69,14 @@ public final class FileFlow {
     leaving(() -> openNow(file));
   }
 
-  /** At the start: the file asked for, else the last kit, else the demo. */
-  public void openFirst(Optional<Path> asked) {
-    Optional<Path> last = remembered.settings().recent().stream().findFirst();
-    asked.or(() -> last).ifPresent(this::openNow);
+  /** After the start: remembers the kit that was opened, or tells why it was not. */
+  public void started(FirstKit first) {
+    Optional<Path> file = first.file();
+    if (first.problem().isPresent()) {
+      notOpened(file.orElseThrow(), first.problem().get());
+    } else {
+      file.ifPresent(this::remember);
+    }
   }
 
   /** Saves to the kit's own file, or asks for one. */

@@ -32,14 +32,14 @@ public final class KitDocument {
   private final ObservableBooleanValue unsaved;
 
   /**
-   * Starts with what {@code session} has open, as a kit without a file.
-   *
+   * @param first what {@code session} has open
    * @param away where files are read and written
    * @param home the JavaFX thread
    * @param failures told of faults of the program
    */
   public KitDocument(
       Session session,
+      OpenedKit first,
       KitFiles files,
       Executor away,
       Executor home,
@@ -49,7 +49,7 @@ public final class KitDocument {
     this.away = away;
     this.home = home;
     this.failures = failures;
-    opened = new ReadOnlyObjectWrapper<>(OpenedKit.unsaved(session.kit()));
+    opened = new ReadOnlyObjectWrapper<>(first);
     unsaved =
         Bindings.createBooleanBinding(
             this::differsFromFile, session.historyProperty(), opened.getReadOnlyProperty());

@@ -61,6 +61,11 @@ public final class MainWindow {
     looks.dress(scene.getStylesheets());
   }
 
+  /** Shows a view by its number from 0. */
+  public void showPlace(int place) {
+    places.show(place);
+  }
+
   /** Puts the window on a stage. */
   public void on(Stage stage) {
     stage.setScene(scene);

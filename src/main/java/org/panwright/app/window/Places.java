@@ -45,6 +45,11 @@ final class Places {
     return strip;
   }
 
+  /** Shows a view by its number from 0. */
+  void show(int place) {
+    shown.set(places.get(place));
+  }
+
   /** Where the view chosen is shown. */
   StackPane ground() {
     return ground;

@@ -1,6 +1,7 @@
 package org.panwright.app.window;
 
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.geometry.Orientation;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.Region;
@@ -47,6 +48,17 @@ public final class PlanView extends StackPane {
         columns.getDividerPositions()[1],
         middle.getDividerPositions()[0],
         right.getDividerPositions()[0]);
+  }
+
+  /** Tells the places of the dividers whenever one was moved. */
+  public void onMoved(Consumer<List<Double>> moved) {
+    for (SplitPane split : List.of(columns, middle, right)) {
+      split
+          .getDividers()
+          .forEach(
+              divider ->
+                  divider.positionProperty().addListener(changed -> moved.accept(dividers())));
+    }
   }
 
   /** Moves the dividers. */

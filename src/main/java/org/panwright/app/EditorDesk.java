@@ -1,0 +1,51 @@
+package org.panwright.app;
+
+import org.panwright.app.boxes.BoxEditor;
+import org.panwright.app.ground.GroundEditor;
+import org.panwright.app.lineup.LineupActions;
+import org.panwright.app.paint.PaintEditor;
+
+/** The editors of this window behind one door. */
+record EditorDesk(
+    PaintEditor paints, BoxEditor boxes, LineupActions lineups, GroundEditor ground)
+    implements Editors {
+  @Override
+  public void addPaint() {
+    paints.add();
+  }
+
+  @Override
+  public void editPaint(String paintId) {
+    paints.edit(paintId);
+  }
+
+  @Override
+  public void duplicatePaint(String paintId) {
+    paints.duplicate(paintId);
+  }
+
+  @Override
+  public void removePaint(String paintId) {
+    paints.remove(paintId);
+  }
+
+  @Override
+  public void addBox() {
+    boxes.add();
+  }
+
+  @Override
+  public void editBox(String boxId) {
+    boxes.edit(boxId);
+  }
+
+  @Override
+  public void addLineup() {
+    lineups.add();
+  }
+
+  @Override
+  public void editPaperAndWashes() {
+    ground.open();
+  }
+}

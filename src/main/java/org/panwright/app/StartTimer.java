@@ -1,0 +1,48 @@
+package org.panwright.app;
+
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.util.Properties;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+
+/**
+ * Measures the start: with {@code -Dpanwright.start.time=true} prints the milliseconds from the
+ * birth of the process to the second pulse with a window and the megabytes of heap in use then;
+ * with {@code =exit} it ends the program after that.
+ */
+final class StartTimer {
+  private static final String PROPERTY = "panwright.start.time";
+  private static final int PULSES = 2;
+
+  private StartTimer() {}
+
+  static void ifAsked(Properties properties, PrintStream out) {
+    String asked = properties.getProperty(PROPERTY, "");
+    if (asked.isEmpty()) {
+      return;
+    }
+    new AnimationTimer() {
+      private int pulses;
+
+      @Override
+      public void handle(long now) {
+        pulses++;
+        if (pulses == PULSES) {
+          stop();
+          out.println(line());
+          if (asked.equals("exit")) {
+            Platform.exit();
+          }
+        }
+      }
+    }.start();
+  }
+
+  private static String line() {
+    long born = ManagementFactory.getRuntimeMXBean().getStartTime();
+    long used = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
+    return "second pulse after %d ms, heap in use %d MB"
+        .formatted(System.currentTimeMillis() - born, used / 1_000_000);
+  }
+}

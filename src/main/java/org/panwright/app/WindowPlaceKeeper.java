@@ -1,0 +1,61 @@
+package org.panwright.app;
+
+import java.util.List;
+import javafx.beans.InvalidationListener;
+import javafx.geometry.Rectangle2D;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import org.panwright.app.settings.Remembered;
+import org.panwright.app.window.ScreenPlace;
+import org.panwright.store.Settings.WindowSpot;
+
+/** Puts the window where it was last, as far as that screen is still there, and remembers moves. */
+final class WindowPlaceKeeper {
+  private static final double USUAL_WIDTH = 1440;
+  private static final double USUAL_HEIGHT = 900;
+
+  private WindowPlaceKeeper() {}
+
+  static void of(Stage stage, Remembered remembered) {
+    List<Rectangle2D> screens = Screen.getScreens().stream().map(Screen::getVisualBounds).toList();
+    ScreenPlace place =
+        remembered
+            .settings()
+            .window()
+            .map(s -> new ScreenPlace(s.x(), s.y(), s.width(), s.height(), s.maximised()))
+            .orElseGet(() -> centred(screens.get(0)))
+            .onto(screens);
+    stage.setX(place.x());
+    stage.setY(place.y());
+    stage.setWidth(place.width());
+    stage.setHeight(place.height());
+    stage.setMaximized(place.maximised());
+    InvalidationListener moved = changed -> remembered.change(s -> s.withWindow(spot(stage, s)));
+    stage.xProperty().addListener(moved);
+    stage.yProperty().addListener(moved);
+    stage.widthProperty().addListener(moved);
+    stage.heightProperty().addListener(moved);
+    stage.maximizedProperty().addListener(moved);
+  }
+
+  private static ScreenPlace centred(Rectangle2D screen) {
+    double width = Math.min(USUAL_WIDTH, screen.getWidth());
+    double height = Math.min(USUAL_HEIGHT, screen.getHeight());
+    return new ScreenPlace(
+        screen.getMinX() + (screen.getWidth() - width) / 2,
+        screen.getMinY() + (screen.getHeight() - height) / 2,
+        width,
+        height,
+        false);
+  }
+
+  /** A maximised window keeps the place it returns to. */
+  private static WindowSpot spot(Stage stage, org.panwright.store.Settings before) {
+    if (stage.isMaximized() && before.window().isPresent()) {
+      WindowSpot last = before.window().get();
+      return new WindowSpot(last.x(), last.y(), last.width(), last.height(), true);
+    }
+    return new WindowSpot(
+        stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight(), stage.isMaximized());
+  }
+}

@@ -1,0 +1,107 @@
+package org.panwright.app.boxes;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javafx.beans.value.ObservableValue;
+import org.panwright.app.Session;
+import org.panwright.app.dialogs.Choice;
+import org.panwright.app.dialogs.Dialogs;
+import org.panwright.app.dialogs.Form;
+import org.panwright.app.fx.Action;
+import org.panwright.app.fx.FreshId;
+import org.panwright.kit.Box;
+import org.panwright.kit.Edit;
+import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
+import org.panwright.words.BoxEditorWords;
+
+/** Adds, changes and removes boxes, asking the painter what for. */
+public final class BoxEditor {
+  private final Session session;
+  private final Dialogs dialogs;
+  private final List<Box> plans;
+
+  /**
+   * @param plans ready-made boxes to start from, at least one
+   */
+  public BoxEditor(Session session, Dialogs dialogs, List<Box> plans) {
+    this.session = session;
+    this.dialogs = dialogs;
+    this.plans = List.copyOf(plans);
+  }
+
+  /** New box; change and remove the box of the lineup looked at. */
+  public List<Action> all() {
+    ObservableValue<Boolean> some = session.lineupProperty().map(Optional::isPresent);
+    return List.of(
+        Action.of(BoxEditorWords.NEW_MENU, this::add).on("Shortcut+B"),
+        Action.of(BoxEditorWords.CHANGE_MENU, () -> onShown(this::edit)).when(some),
+        Action.of(BoxEditorWords.REMOVE_MENU, () -> onShown(this::remove)).when(some));
+  }
+
+  /** Opens on a new box. */
+  public void add() {
+    Kit kit = session.kit();
+    Set<String> taken = kit.boxes().stream().map(Box::id).collect(Collectors.toSet());
+    Box plan = plans.get(0);
+    BoxDraft start =
+        new BoxDraft(
+            FreshId.of("box", taken),
+            BoxEditorWords.newName(kit.boxes().size() + 1),
+            plan.widthMm(),
+            plan.heightMm(),
+            plan.lidWidthMm(),
+            plan.lidHeightMm(),
+            BoxDraft.of(plan).wells());
+    ask(BoxEditorWords.NEW_TITLE, BoxEditorWords.ADD, start)
+        .ifPresent(box -> session.perform(new Edit.AddBox(box)));
+  }
+
+  /** Opens on a box of the kit. */
+  public void edit(String boxId) {
+    session
+        .kit()
+        .box(boxId)
+        .flatMap(
+            box -> ask(BoxEditorWords.CHANGE_TITLE, BoxEditorWords.CHANGE, BoxDraft.of(box)))
+        .ifPresent(box -> session.perform(new Edit.ChangeBox(box)));
+  }
+
+  /** Removes a box with its lineups, asking first. */
+  public void remove(String boxId) {
+    Kit kit = session.kit();
+    Optional<Box> box = kit.box(boxId);
+    List<String> lineups =
+        kit.lineups().stream().filter(l -> l.boxId().equals(boxId)).map(Lineup::name).toList();
+    boolean sure =
+        box.isPresent()
+            && dialogs.ask(
+                BoxEditorWords.REMOVE_TITLE,
+                BoxEditorWords.removeSentence(box.get().name(), lineups),
+                List.of(
+                    Choice.usual(BoxEditorWords.REMOVE, true),
+                    Choice.leave(BoxEditorWords.KEEP, false)));
+    if (sure) {
+      session.perform(new Edit.RemoveBox(boxId));
+    }
+  }
+
+  private void onShown(java.util.function.Consumer<String> work) {
+    session.lineup().map(Lineup::boxId).ifPresent(work);
+  }
+
+  private Optional<Box> ask(String title, String accept, BoxDraft start) {
+    BoxEditorModel model = new BoxEditorModel(session.kit(), start);
+    BoxEditorView view = new BoxEditorView(model, plans);
+    return dialogs.fillIn(
+        new Form<>(
+            title,
+            view,
+            accept,
+            model.problemProperty().map(String::isEmpty),
+            () -> model.draft().toBox().orElseThrow(),
+            view.firstField()));
+  }
+}

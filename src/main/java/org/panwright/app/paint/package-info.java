@@ -1,0 +1,2 @@
+/** The paint editor: what is in a tube, how it handles, and how it is predicted to look. */
+package org.panwright.app.paint;
