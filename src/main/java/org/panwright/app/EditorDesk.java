@@ -6,8 +6,7 @@ import org.panwright.app.lineup.LineupActions;
 import org.panwright.app.paint.PaintEditor;
 
 /** The editors of this window behind one door. */
-record EditorDesk(
-    PaintEditor paints, BoxEditor boxes, LineupActions lineups, GroundEditor ground)
+record EditorDesk(PaintEditor paints, BoxEditor boxes, LineupActions lineups, GroundEditor ground)
     implements Editors {
   @Override
   public void addPaint() {

@@ -18,10 +18,10 @@ import javax.imageio.ImageIO;
 import org.panwright.app.dialogs.WindowDialogs;
 import org.panwright.app.faults.Faults;
 import org.panwright.app.faults.Log;
+import org.panwright.app.files.FirstKit;
 import org.panwright.app.settings.Remembered;
 import org.panwright.app.theme.Looks;
 import org.panwright.app.theme.Theme;
-import org.panwright.app.files.FirstKit;
 import org.panwright.kit.BoxPlan;
 import org.panwright.kit.Kit;
 import org.panwright.paint.PigmentLibrary;
@@ -86,8 +86,7 @@ public final class Photographer extends Application {
     workers.close();
   }
 
-  private void take(
-      Workbench workbench, Stage stage, Path folder, List<Shot> shots, int next) {
+  private void take(Workbench workbench, Stage stage, Path folder, List<Shot> shots, int next) {
     if (next == shots.size()) {
       Platform.exit();
       return;

@@ -53,10 +53,8 @@ final class PlanPlace {
   /** Builds the view, with its dividers where they were last. */
   PlanView build() {
     Hand hand = new Hand(session);
-    ShelfModel shelf =
-        new ShelfModel(session, tones, hand, workers.painting(), Platform::runLater);
-    GridModel grid =
-        new GridModel(session, workers.painting(), Platform::runLater, faults::take);
+    ShelfModel shelf = new ShelfModel(session, tones, hand, workers.painting(), Platform::runLater);
+    GridModel grid = new GridModel(session, workers.painting(), Platform::runLater, faults::take);
     view =
         new PlanView(
             new ShelfView(shelf, editors),

@@ -20,6 +20,7 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("plan-dark", 1440, 900, Theme.DARK, w -> w.showPlace(0)),
           new Shot("plan-small", 1100, 700, Theme.LIGHT, w -> w.showPlace(0)),
           new Shot("plan-large", 1920, 1080, Theme.LIGHT, w -> w.showPlace(0)),
+          new Shot("key-card", 1440, 900, Theme.LIGHT, w -> w.showPlace(1)),
           new Shot("paint-editor", 1280, 800, Theme.LIGHT, w -> w.editors().editPaint(first(w))),
           new Shot("box-editor", 1280, 800, Theme.LIGHT, w -> w.editors().addBox()));
 

@@ -93,7 +93,11 @@ public final class Workbench {
     tones = new ToneBook(library);
     session =
         new Session(
-            new Judge(library), workers.judging(), Platform::runLater, faults::take, first.opened().kit());
+            new Judge(library),
+            workers.judging(),
+            Platform::runLater,
+            faults::take,
+            first.opened().kit());
     document =
         new KitDocument(
             session,
@@ -114,7 +118,9 @@ public final class Workbench {
             session,
             looks,
             name(),
-            document.openedProperty().map(o -> o.file().map(Path::toString).orElse(FileWords.NO_FILE)),
+            document
+                .openedProperty()
+                .map(o -> o.file().map(Path::toString).orElse(FileWords.NO_FILE)),
             new LineupBar(session, lineupModel, lineups.all()),
             new NoticeBar(document, dialogs),
             List.of(
@@ -179,12 +185,7 @@ public final class Workbench {
   private CardView card() {
     return new CardView(
         new CardModel(
-            session,
-            library,
-            LocalDate::now,
-            workers.painting(),
-            Platform::runLater,
-            faults::take),
+            session, library, LocalDate::now, workers.painting(), Platform::runLater, faults::take),
         dialogs);
   }
 
@@ -198,15 +199,12 @@ public final class Workbench {
                 fileActions.saving(),
                 List.of(Action.of(FileWords.CLOSE, this::close).on("Shortcut+W"))));
     kit.getItems().add(2, fileActions.recent());
-    Menu shelf =
-        Menus.of(WindowWords.SHELF_MENU, List.of(new PaintActions(session, paints).all()));
+    Menu shelf = Menus.of(WindowWords.SHELF_MENU, List.of(new PaintActions(session, paints).all()));
     Menu box =
         Menus.of(
             WindowWords.BOX_MENU,
             List.of(
-                lineups.all(),
-                boxes.all(),
-                List.of(Action.of(GroundWords.MENU, ground::open))));
+                lineups.all(), boxes.all(), List.of(Action.of(GroundWords.MENU, ground::open))));
     Menu help =
         Menus.of(
             WindowWords.HELP_MENU,

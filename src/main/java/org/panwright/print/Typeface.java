@@ -87,8 +87,8 @@ public enum Typeface {
     return LEADING * sizePt * MM_PER_PT;
   }
 
-  /** A fresh stream of the font file. */
-  final InputStream open() throws IOException {
+  /** A fresh stream of the font file, for whoever shows a sheet in the same letters. */
+  public final InputStream open() throws IOException {
     InputStream stream = Typeface.class.getResourceAsStream(resource);
     if (stream == null) {
       throw new IOException("the font " + resource + " is not on the class path");

@@ -22,8 +22,7 @@ public record Settings(
   public static final int MOST_RECENT = 10;
 
   /** Where a window was, in screen units; all finite. */
-  public record WindowSpot(
-      double x, double y, double width, double height, boolean maximised) {}
+  public record WindowSpot(double x, double y, double width, double height, boolean maximised) {}
 
   public Settings {
     recent = recent.stream().distinct().limit(MOST_RECENT).toList();

@@ -60,7 +60,8 @@ public final class SettingsFile {
   }
 
   /**
-   * Whether the file was there and could not be understood; it is then set aside at the first write.
+   * Whether the file was there and could not be understood; it is then set aside at the first
+   * write.
    */
   public boolean isBroken() {
     return broken;

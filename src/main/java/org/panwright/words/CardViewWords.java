@@ -1,6 +1,5 @@
 package org.panwright.words;
 
-
 /** Words of the view of the key card. */
 public final class CardViewWords {
   /** Heading. */
@@ -11,7 +10,7 @@ public final class CardViewWords {
       "Dried pans all look black. The card in the lid says what sits where.";
 
   /** Field. */
-  public static final String SIZE = "Size of the card";
+  public static final String SIZE = "Card size";
 
   /** Field. */
   public static final String PAPER = "Printed on";

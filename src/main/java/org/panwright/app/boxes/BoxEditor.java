@@ -64,8 +64,7 @@ public final class BoxEditor {
     session
         .kit()
         .box(boxId)
-        .flatMap(
-            box -> ask(BoxEditorWords.CHANGE_TITLE, BoxEditorWords.CHANGE, BoxDraft.of(box)))
+        .flatMap(box -> ask(BoxEditorWords.CHANGE_TITLE, BoxEditorWords.CHANGE, BoxDraft.of(box)))
         .ifPresent(box -> session.perform(new Edit.ChangeBox(box)));
   }
 

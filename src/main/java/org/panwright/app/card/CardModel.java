@@ -31,8 +31,7 @@ public final class CardModel {
   private final Executor home;
   private final Consumer<RuntimeException> failures;
   private final Latest<KeyCard> layout;
-  private final ObjectProperty<CardOptions> options =
-      new SimpleObjectProperty<>(CardOptions.USUAL);
+  private final ObjectProperty<CardOptions> options = new SimpleObjectProperty<>(CardOptions.USUAL);
   private final ReadOnlyObjectWrapper<Optional<KeyCard>> card =
       new ReadOnlyObjectWrapper<>(Optional.empty());
 

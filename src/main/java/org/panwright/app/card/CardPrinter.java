@@ -7,8 +7,8 @@ import javafx.print.Printer;
 import javafx.print.PrinterJob;
 import javafx.scene.Group;
 import javafx.stage.Window;
-import org.panwright.print.Sheet;
 import org.panwright.print.Papers;
+import org.panwright.print.Sheet;
 
 /** Sends papers to a printer at true size. */
 final class CardPrinter {

@@ -32,7 +32,12 @@ import org.panwright.words.FileProblemWords;
 public final class CardView extends HBox {
   private static final FileKind PDF =
       new FileKind(CardViewWords.SAVE_TITLE, CardViewWords.KIND, ".pdf");
-  private static final double MARGIN = 28;
+
+  /** Room left of and right of a sheet together, with the scroll bar. */
+  private static final double SIDES = 72;
+
+  /** Pixels for a millimetre, from which type of 4 points can be read. */
+  private static final double MOST_SCALE = 5;
 
   private final CardModel model;
   private final Dialogs dialogs;
@@ -44,6 +49,7 @@ public final class CardView extends HBox {
   public CardView(CardModel model, Dialogs dialogs) {
     this.model = model;
     this.dialogs = dialogs;
+    SheetPicture.loadFonts();
     getStyleClass().add("card-view");
     sheets.setAlignment(Pos.TOP_CENTER);
     sheets.getStyleClass().addAll("swatch-ground", "card-desk");
@@ -53,7 +59,6 @@ public final class CardView extends HBox {
     getChildren().setAll(choices(), desk);
     model.cardProperty().addListener(changed -> show());
     desk.widthProperty().addListener(changed -> show());
-    desk.heightProperty().addListener(changed -> show());
     show();
   }
 
@@ -65,10 +70,18 @@ public final class CardView extends HBox {
     FormGrid form = new FormGrid();
     form.row(
         CardViewWords.SIZE,
-        choice(CardFormat.values(), size -> CardViewWords.size(size.name()), CardOptions::format, CardOptions::withFormat));
+        choice(
+            CardFormat.values(),
+            size -> CardViewWords.size(size.name()),
+            CardOptions::format,
+            CardOptions::withFormat));
     form.row(
         CardViewWords.PAPER,
-        choice(PaperFormat.values(), size -> CardViewWords.size(size.name()), CardOptions::paper, CardOptions::withPaper));
+        choice(
+            PaperFormat.values(),
+            size -> CardViewWords.size(size.name()),
+            CardOptions::paper,
+            CardOptions::withPaper));
     form.row(
         CardViewWords.FIELDS,
         choice(
@@ -92,7 +105,8 @@ public final class CardView extends HBox {
     estimates.getStyleClass().add("soft");
     notes.getStyleClass().add("warn");
     VBox column =
-        new VBox(14, title, purpose, form, list, new HBox(8, save, print), status, notes, estimates);
+        new VBox(
+            14, title, purpose, form, list, new HBox(8, save, print), status, notes, estimates);
     column.getStyleClass().add("card-choices");
     column.setMinWidth(320);
     column.setMaxWidth(340);
@@ -143,15 +157,14 @@ public final class CardView extends HBox {
     notes.setText(card.map(c -> String.join("\n", c.notes())).orElse(CardViewWords.NO_LINEUP));
     sheets
         .getChildren()
-        .setAll(card.stream().flatMap(c -> c.papers().sheets().stream()).map(this::picture).toList());
+        .setAll(
+            card.stream().flatMap(c -> c.papers().sheets().stream()).map(this::picture).toList());
   }
 
-  /** As large as the desk shows whole, never larger than twice the true size of a usual screen. */
+  /** As wide as the desk, but no larger than small type needs to be read. */
   private Node picture(Sheet sheet) {
-    double byWidth = (desk.getWidth() - 2 * MARGIN) / sheet.widthMm();
-    double byHeight = (desk.getHeight() - 2 * MARGIN) / sheet.heightMm();
-    SheetPicture picture =
-        new SheetPicture(sheet, Math.max(1, Math.min(7.5, Math.min(byWidth, byHeight))));
+    double scale = (desk.getWidth() - SIDES) / sheet.widthMm();
+    SheetPicture picture = new SheetPicture(sheet, Math.max(1, Math.min(MOST_SCALE, scale)));
     picture.getStyleClass().add("card-sheet");
     picture.setAccessibleText(
         CardViewWords.sheet(sheet.title(), sheet.widthMm(), sheet.heightMm()));

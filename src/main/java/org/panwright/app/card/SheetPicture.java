@@ -1,5 +1,8 @@
 package org.panwright.app.card;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
@@ -28,6 +31,17 @@ import org.panwright.print.Typeface;
  */
 final class SheetPicture extends Pane {
   private static final String FAMILY = "Liberation Sans";
+
+  /** Makes the letters of the papers known to JavaFX; needed once before the first picture. */
+  static void loadFonts() {
+    for (Typeface face : Typeface.values()) {
+      try (InputStream file = face.open()) {
+        Font.loadFont(file, 12);
+      } catch (IOException missing) {
+        throw new UncheckedIOException(missing);
+      }
+    }
+  }
 
   /**
    * @param scale units for one millimetre

@@ -33,8 +33,7 @@ public final class FileActions {
   /** Save, save as, rename. */
   public List<Action> saving() {
     ObservableValue<Boolean> free =
-        Bindings.createObjectBinding(
-            () -> !document.busyProperty().get(), document.busyProperty());
+        Bindings.createObjectBinding(() -> !document.busyProperty().get(), document.busyProperty());
     return List.of(
         Action.of(FileWords.SAVE, flow::save).on("Shortcut+S").when(free),
         Action.of(FileWords.SAVE_AS, flow::saveAs).on("Shortcut+Shift+S").when(free),

@@ -183,8 +183,7 @@ public final class FileFlow {
             FileWords.CANNOT_SAVE,
             FileProblemWords.sentence(problem),
             List.of(
-                Choice.usual(FileWords.SAVE_ELSEWHERE, true),
-                Choice.leave(FileWords.STAY, false)));
+                Choice.usual(FileWords.SAVE_ELSEWHERE, true), Choice.leave(FileWords.STAY, false)));
     if (elsewhere) {
       saveAs(goOn);
     }

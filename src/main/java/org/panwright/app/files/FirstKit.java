@@ -16,11 +16,9 @@ import org.panwright.store.Settings;
  * @param problem why the file wanted could not be opened, with {@code file}
  * @param file the file wanted, if there was one
  */
-public record FirstKit(
-    OpenedKit opened, Optional<Path> file, Optional<FileProblem> problem) {
+public record FirstKit(OpenedKit opened, Optional<Path> file, Optional<FileProblem> problem) {
   /** Reads it; any thread. */
-  public static FirstKit read(
-      KitFiles files, Optional<Path> asked, Settings settings, Kit demo) {
+  public static FirstKit read(KitFiles files, Optional<Path> asked, Settings settings, Kit demo) {
     Optional<Path> wanted =
         asked.map(Path::toAbsolutePath).or(() -> settings.recent().stream().findFirst());
     OpenedKit fallback = OpenedKit.unsaved(demo);

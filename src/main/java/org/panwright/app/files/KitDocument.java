@@ -103,10 +103,7 @@ public final class KitDocument {
   }
 
   private void exchange(
-      Exchange work,
-      Consumer<OpenedKit> take,
-      Runnable done,
-      Consumer<FileProblem> failed) {
+      Exchange work, Consumer<OpenedKit> take, Runnable done, Consumer<FileProblem> failed) {
     if (busy.get()) {
       return;
     }

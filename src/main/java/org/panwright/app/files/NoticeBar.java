@@ -36,7 +36,10 @@ public final class NoticeBar extends HBox {
         .addListener(
             (property, before, now) ->
                 tell(now.notices().stream().map(FileProblemWords::sentence).toList()));
-    tell(document.openedProperty().get().notices().stream().map(FileProblemWords::sentence).toList());
+    tell(
+        document.openedProperty().get().notices().stream()
+            .map(FileProblemWords::sentence)
+            .toList());
   }
 
   private void tell(List<String> sentences) {

@@ -59,7 +59,14 @@ final class PaintEditorModel {
     look = Bindings.createObjectBinding(() -> toPaint(id), pigments, keepMeasured);
     paint =
         Bindings.createObjectBinding(
-            () -> name.get().isBlank() ? Optional.empty() : toPaint(name.get().strip()), name, maker, note, ownership, pigments, keepMeasured, handling.property());
+            () -> name.get().isBlank() ? Optional.empty() : toPaint(name.get().strip()),
+            name,
+            maker,
+            note,
+            ownership,
+            pigments,
+            keepMeasured,
+            handling.property());
   }
 
   /** An editor for a paint that is not on the shelf yet. */
@@ -200,7 +207,9 @@ final class PaintEditorModel {
             note.get().strip()));
   }
 
-  /** The shares typed, exactly as they were if nothing was changed; empty while one is not right. */
+  /**
+   * The shares typed, exactly as they were if nothing was changed; empty while one is not right.
+   */
   private List<PigmentShare> shares() {
     List<PigmentShare> before = start.map(Paint::pigments).orElse(List.of());
     if (isUntouched(before)) {

@@ -34,9 +34,7 @@ final class PaintEditorView extends HBox {
    * @param looks how the pigments of the library look alone
    */
   PaintEditorView(
-      PaintEditorModel model,
-      ObservableValue<Optional<Tones>> tones,
-      PigmentPicker.Looks looks) {
+      PaintEditorModel model, ObservableValue<Optional<Tones>> tones, PigmentPicker.Looks looks) {
     super(26);
     VBox left = new VBox(10, tube(model), part(PaintEditorWords.PIGMENTS), new PigmentRows(model));
     PigmentPicker picker =
@@ -96,8 +94,7 @@ final class PaintEditorView extends HBox {
         PaintEditorWords.TRANSPARENCY,
         choice(Transparency.values(), transparency, fields.transparencyProperty()));
     grid.row(
-        PaintEditorWords.STAINING,
-        choice(Staining.values(), staining, fields.stainingProperty()));
+        PaintEditorWords.STAINING, choice(Staining.values(), staining, fields.stainingProperty()));
     grid.row(
         PaintEditorWords.GRANULATION,
         choice(Granulation.values(), granulation, fields.granulationProperty()));

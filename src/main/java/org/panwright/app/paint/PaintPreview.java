@@ -16,7 +16,9 @@ import org.panwright.words.ColourWords;
 import org.panwright.words.PaintEditorWords;
 import org.panwright.words.PaintWords;
 
-/** The predicted chip of the paint being edited, with where it comes from and how far to trust it. */
+/**
+ * The predicted chip of the paint being edited, with where it comes from and how far to trust it.
+ */
 final class PaintPreview extends VBox {
   private final ChipInk ink = new ChipInk(Orientation.HORIZONTAL, 2);
   private final Region chip = new Region();

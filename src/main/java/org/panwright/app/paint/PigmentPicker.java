@@ -19,7 +19,9 @@ import org.panwright.paint.Pigment;
 import org.panwright.words.PaintEditorWords;
 import org.panwright.words.PaintWords;
 
-/** A field to search the library with and the pigments it finds; Enter or a double click takes one. */
+/**
+ * A field to search the library with and the pigments it finds; Enter or a double click takes one.
+ */
 final class PigmentPicker extends VBox {
   /** How a pigment alone is predicted to look. */
   interface Looks {
@@ -112,7 +114,8 @@ final class PigmentPicker extends VBox {
       code.getStyleClass().add("strong");
       name.getStyleClass().add("soft");
       row.setAlignment(Pos.CENTER_LEFT);
-      // Without a width of its own the cell takes the list's and never asks to be scrolled sideways.
+      // Without a width of its own the cell takes the list's and never asks to be scrolled
+      // sideways.
       setPrefWidth(0);
     }
 

@@ -65,9 +65,7 @@ final class PigmentRows extends VBox {
     Label share = new Label();
     share.setMinWidth(44);
     share.setAlignment(Pos.CENTER_RIGHT);
-    share
-        .textProperty()
-        .bind(Bindings.createStringBinding(() -> share(part), model.pigments()));
+    share.textProperty().bind(Bindings.createStringBinding(() -> share(part), model.pigments()));
     Button remove = new Button("✕");
     remove.getStyleClass().add("quiet");
     remove.setTooltip(new javafx.scene.control.Tooltip(PaintEditorWords.REMOVE_PIGMENT));

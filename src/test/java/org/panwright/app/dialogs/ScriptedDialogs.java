@@ -57,8 +57,7 @@ public final class ScriptedDialogs implements Dialogs {
   }
 
   @Override
-  public Optional<Path> chooseToSave(
-      FileKind kind, Optional<Path> folder, String suggestedName) {
+  public Optional<Path> chooseToSave(FileKind kind, Optional<Path> folder, String suggestedName) {
     return Optional.ofNullable(files.poll());
   }
 }

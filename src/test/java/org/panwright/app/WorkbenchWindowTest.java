@@ -1,0 +1,184 @@
+package org.panwright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import javafx.stage.WindowEvent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.panwright.kit.Edit;
+import org.panwright.paint.Paint;
+import org.panwright.paint.PigmentLibrary;
+import org.panwright.store.KitFiles;
+import org.panwright.store.OpenedKit;
+import org.panwright.words.BoxEditorWords;
+import org.panwright.words.DialogWords;
+import org.panwright.words.FileWords;
+import org.panwright.words.PaintEditorWords;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+@Tag("window")
+@ExtendWith(ApplicationExtension.class)
+class WorkbenchWindowTest {
+  private Path folder;
+  private Path file;
+  private Stage stage;
+  private OpenWindow window;
+
+  @Start
+  void open(Stage stage) throws Exception {
+    this.stage = stage;
+    folder = Files.createTempDirectory("panwright-window");
+    file = folder.resolve("sea.kit.json");
+    new KitFiles(new PigmentLibrary(List.of()))
+        .saveAs(OpenedKit.unsaved(ThreePaintKit.kit()), ThreePaintKit.kit(), file);
+    window = new OpenWindow(stage, folder, ThreePaintKit.kit(), Optional.of(file));
+  }
+
+  @AfterEach
+  void close() {
+    window.close();
+  }
+
+  @Test
+  void theKitAskedForIsShownWithItsFile(FxRobot robot) {
+    assertThat(stage.getTitle()).contains("test kit").contains("sea.kit.json");
+    assertThat(name(robot)).isEqualTo("test kit");
+  }
+
+  @Test
+  void anEditMarksTheKitAndUndoTakesTheMarkAway(FxRobot robot) {
+    robot.interact(() -> window.session().perform(new Edit.RenameKit("sea")));
+    assertThat(name(robot)).isEqualTo("● sea");
+    press(robot, KeyCode.Z);
+    assertThat(name(robot)).isEqualTo("test kit");
+  }
+
+  @Test
+  void savingWritesTheFileAndTakesTheMarkAway(FxRobot robot) throws Exception {
+    robot.interact(() -> window.session().perform(new Edit.RenameKit("sea")));
+    press(robot, KeyCode.S);
+    until(() -> name(robot).equals("sea"));
+    assertThat(Files.readString(file)).contains("\"sea\"");
+  }
+
+  @Test
+  void closingWithChangesAsksAndKeepsWorkingIfTold(FxRobot robot) {
+    robot.interact(() -> window.session().perform(new Edit.RenameKit("sea")));
+    askToClose(robot);
+    clickButton(robot, FileWords.STAY);
+    assertThat(stage.isShowing()).isTrue();
+    assertThat(name(robot)).isEqualTo("● sea");
+  }
+
+  @Test
+  void closingWithChangesSavesThemIfTold(FxRobot robot) throws Exception {
+    robot.interact(() -> window.session().perform(new Edit.RenameKit("sea")));
+    askToClose(robot);
+    clickButton(robot, FileWords.SAVE_FIRST);
+    until(() -> !stage.isShowing());
+    assertThat(Files.readString(file)).contains("\"sea\"");
+    assertThat(window.recent()).containsExactly(file.toAbsolutePath());
+  }
+
+  @Test
+  void closingWithoutChangesAsksNothing(FxRobot robot) {
+    askToClose(robot);
+    until(() -> !stage.isShowing());
+    assertThat(Window.getWindows()).isEmpty();
+  }
+
+  @Test
+  void aPaintIsAddedByKeysAlone(FxRobot robot) {
+    press(robot, KeyCode.P);
+    until(() -> focus(robot).filter(n -> "paint-name".equals(n.getId())).isPresent());
+    assertThat(button(robot, PaintEditorWords.ADD).isDisabled()).isTrue();
+    robot.write("Sea blue");
+    robot.push(KeyCode.TAB).push(KeyCode.TAB).push(KeyCode.TAB);
+    robot.write("pb29").push(KeyCode.ENTER);
+    assertThat(button(robot, PaintEditorWords.ADD).isDisabled()).isFalse();
+    robot.interact(() -> button(robot, PaintEditorWords.ADD).requestFocus());
+    robot.push(KeyCode.SPACE);
+    until(() -> window.session().kit().shelf().paints().size() == 4);
+    Paint added = window.session().kit().shelf().paints().get(3);
+    assertThat(added.name()).isEqualTo("Sea blue");
+    assertThat(added.codes()).isEqualTo("PB29");
+  }
+
+  @Test
+  void leavingTheBoxEditorChangesNothing(FxRobot robot) {
+    press(robot, KeyCode.B);
+    until(() -> robot.lookup(BoxEditorWords.ADD_WELL).tryQuery().isPresent());
+    robot.clickOn(BoxEditorWords.ADD_WELL);
+    clickButton(robot, DialogWords.LEAVE);
+    assertThat(window.session().kit().boxes()).hasSize(1);
+  }
+
+  @Test
+  void aBoxIsAddedAndUndone(FxRobot robot) {
+    press(robot, KeyCode.B);
+    until(() -> robot.lookup(BoxEditorWords.ADD).tryQuery().isPresent());
+    clickButton(robot, BoxEditorWords.ADD);
+    until(() -> window.session().kit().boxes().size() == 2);
+    press(robot, KeyCode.Z);
+    assertThat(window.session().kit().boxes()).hasSize(1);
+  }
+
+  private void askToClose(FxRobot robot) {
+    robot.interactNoWait(
+        () -> stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private static void press(FxRobot robot, KeyCode key) {
+    robot.push(new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN));
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private static void clickButton(FxRobot robot, String label) {
+    until(() -> robot.lookup(label).tryQuery().isPresent());
+    robot.clickOn(button(robot, label));
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private static Button button(FxRobot robot, String label) {
+    return robot.lookup(label).queryButton();
+  }
+
+  private static String name(FxRobot robot) {
+    return robot.lookup(".kit-name").<Labeled>query().getText();
+  }
+
+  private static Optional<Node> focus(FxRobot robot) {
+    return robot.listWindows().stream()
+        .filter(Window::isFocused)
+        .findFirst()
+        .map(w -> w.getScene().getFocusOwner());
+  }
+
+  private static void until(java.util.concurrent.Callable<Boolean> holds) {
+    try {
+      WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, holds);
+    } catch (java.util.concurrent.TimeoutException late) {
+      throw new AssertionError("did not happen within 20 seconds", late);
+    }
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+}
