@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
@@ -115,16 +114,18 @@ public final class SettingsFile {
   }
 
   private static List<Path> recent(JsonNode list) {
-    List<Path> paths = new ArrayList<>();
-    for (JsonNode entry : list) {
-      try {
-        paths.add(Path.of(entry.asText()));
-      } catch (InvalidPathException impossible) {
-        // A path of another system; the others are still good.
-        continue;
-      }
+    return StreamSupport.stream(list.spliterator(), false)
+        .flatMap(entry -> path(entry.asText()).stream())
+        .toList();
+  }
+
+  /** A path; none if it is one of another system and makes no sense here. */
+  private static Optional<Path> path(String text) {
+    try {
+      return Optional.of(Path.of(text));
+    } catch (InvalidPathException impossible) {
+      return Optional.empty();
     }
-    return paths;
   }
 
   private static Optional<WindowSpot> window(JsonNode group) {
