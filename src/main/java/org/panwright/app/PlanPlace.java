@@ -1,17 +1,13 @@
 package org.panwright.app;
 
 import javafx.application.Platform;
-import javafx.beans.binding.Bindings;
-import javafx.beans.value.ObservableValue;
-import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 import org.panwright.app.box.BoxModel;
 import org.panwright.app.box.BoxView;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.faults.Faults;
+import org.panwright.app.findings.FindingsModel;
+import org.panwright.app.findings.FindingsView;
+import org.panwright.app.findings.SideView;
 import org.panwright.app.grid.GridModel;
 import org.panwright.app.grid.GridView;
 import org.panwright.app.hand.Hand;
@@ -23,7 +19,6 @@ import org.panwright.app.settings.Remembered;
 import org.panwright.app.shelf.ShelfModel;
 import org.panwright.app.shelf.ShelfView;
 import org.panwright.app.window.PlanView;
-import org.panwright.words.WindowWords;
 
 /** The view of shelf, box, mix grid, hue ring and findings, put together. */
 final class PlanPlace {
@@ -74,26 +69,14 @@ final class PlanPlace {
     }
   }
 
-  /** The findings; while a mix of the grid is picked, that mix in their place. */
-  private Region findingsOrMix() {
-    MixView mix = new MixView(new MixModel(session));
-    Region findings = findings();
-    ObservableValue<Boolean> picked =
-        session.selectionProperty().map(selection -> selection instanceof Selection.OfMix);
-    showWhen(mix, picked);
-    showWhen(findings, picked.map(is -> !is));
-    return new StackPane(findings, mix);
-  }
-
-  private static Region findings() {
-    Label label = new Label(WindowWords.FINDINGS);
-    label.getStyleClass().add("pane-title");
-    VBox pane = new VBox(label);
-    pane.getStyleClass().add("pane");
-    return pane;
-  }
-
-  private static void showWhen(Node node, ObservableValue<Boolean> shown) {
-    node.visibleProperty().bind(Bindings.createBooleanBinding(shown::getValue, shown));
+  /**
+   * The findings; a mix picked in the grid takes their place. A well or a paint picked does not:
+   * findings are what one works by while paints go in and out.
+   */
+  private SideView findingsOrMix() {
+    return new SideView(
+        new FindingsView(new FindingsModel(session)),
+        new MixView(new MixModel(session)),
+        session.selectionProperty().map(selection -> selection instanceof Selection.OfMix));
   }
 }

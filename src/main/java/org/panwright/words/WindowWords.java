@@ -47,21 +47,6 @@ public final class WindowWords {
   /** The arrow that makes shelf and findings take their first sizes again. */
   public static final String EVEN_OUT = "_Usual sizes of the panes";
 
-  /** The pane of paints. */
-  public static final String SHELF = "Shelf";
-
-  /** The pane of the box. */
-  public static final String BOX = "Box";
-
-  /** The pane of mixes. */
-  public static final String GRID = "Mix grid";
-
-  /** The pane of hues. */
-  public static final String RING = "Hue ring";
-
-  /** The pane of findings. */
-  public static final String FINDINGS = "Findings";
-
   /** What "about" is called. */
   public static final String ABOUT = "_About Panwright";
 
