@@ -2,6 +2,7 @@ package org.panwright.app.grid;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -17,9 +18,13 @@ final class GridCanvas extends CanvasRegion {
   private static final double HEAD_FONT = 11;
   private static final double SMALLEST_HEAD = 9;
   private static final double GAP = 1;
+  private static final double HEAD_MARGIN = 14;
 
   private final GridModel model;
   private GridGeometry geometry = GridGeometry.fitting(0, 1, 1, 0, 0);
+
+  /** Width of the column that holds the wells' labels, left of the names. */
+  private double wells;
 
   GridCanvas(GridModel model, Consumer<Optional<int[]>> hovered) {
     this.model = model;
@@ -55,8 +60,13 @@ final class GridCanvas extends CanvasRegion {
   @Override
   protected void paint(GraphicsContext pen, double width, double height) {
     GridPicture picture = model.picture();
-    double left = Math.min(150, Math.max(72, width * 0.22));
-    geometry = GridGeometry.fitting(picture.size(), width, height, left, 58);
+    Font font = Font.font(HEAD_FONT);
+    wells = widest(picture, GridPicture.Head::well, font) + HEAD_MARGIN;
+    double left = Math.min(wells + 130, Math.max(wells + 60, width * 0.24));
+    double top = widest(picture, GridPicture.Head::codes, font) + HEAD_MARGIN;
+    geometry =
+        GridGeometry.fitting(
+            picture.size(), width, height, left, Math.min(tallestHeads(height), Math.max(44, top)));
     if (picture.size() == 0) {
       return;
     }
@@ -108,9 +118,10 @@ final class GridCanvas extends CanvasRegion {
     pen.setFill(head.fresh() ? accent() : soft());
     pen.fillText(head.well(), 2, middle);
     pen.setFill(head.fresh() ? accent() : text());
-    double indent = 30;
     pen.fillText(
-        Fitted.text(head.name(), pen.getFont(), geometry.left() - indent - 8), indent, middle);
+        Fitted.text(head.name(), pen.getFont(), geometry.left() - wells - HEAD_MARGIN),
+        wells,
+        middle);
   }
 
   private void paintColumnHead(GraphicsContext pen, GridPicture.Head head, int column) {
@@ -139,6 +150,18 @@ final class GridCanvas extends CanvasRegion {
     pen.setLineWidth(1);
     pen.setStroke(Color.WHITE);
     pen.strokeRect(x + 2, y + 2, w - 4, h - 4);
+  }
+
+  private static double tallestHeads(double height) {
+    return Math.min(96, Math.max(56, height * 0.22));
+  }
+
+  private static double widest(
+      GridPicture picture, Function<GridPicture.Head, String> text, Font font) {
+    return picture.heads().stream()
+        .mapToDouble(head -> Fitted.width(text.apply(head), font))
+        .max()
+        .orElse(0);
   }
 
   /** Black or white, whichever shows on a swatch. */

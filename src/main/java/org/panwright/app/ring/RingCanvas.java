@@ -23,10 +23,10 @@ import org.panwright.words.ColourWords;
  * standards.
  */
 final class RingCanvas extends CanvasRegion {
-  private static final double FULL_CHROMA = 0.26;
+  private static final double FULL_CHROMA = 0.24;
   private static final double RIM = 9;
-  private static final double LABELS_BESIDE = 60;
-  private static final double LABELS_ABOVE = 18;
+  private static final double LABELS_BESIDE = 54;
+  private static final double LABELS_ABOVE = 16;
   private static final HueWord[] NAMED = {
     HueWord.RED, HueWord.ORANGE, HueWord.YELLOW, HueWord.GREEN,
     HueWord.TURQUOISE, HueWord.BLUE, HueWord.VIOLET, HueWord.MAGENTA
