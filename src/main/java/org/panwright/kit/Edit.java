@@ -26,8 +26,8 @@ public sealed interface Edit {
     public Kit apply(Kit kit) {
       Lineup lineup = lineup(kit, lineupId);
       Well well = well(kit, lineup, wellId);
-      Fill fill = well.kind() == WellKind.DAB ? Fill.DAB : Fill.FULL;
-      return kit.replacing(lineup.with(wellId, Optional.of(new Filling(paintId, fill))));
+      Filling filling = new Filling(paintId, usualFill(well));
+      return kit.replacing(lineup.with(wellId, Optional.of(filling)));
     }
   }
 
@@ -36,9 +36,19 @@ public sealed interface Edit {
     @Override
     public Kit apply(Kit kit) {
       Lineup lineup = lineup(kit, lineupId);
-      Optional<Filling> moved = lineup.in(fromWellId);
-      Optional<Filling> displaced = lineup.in(toWellId);
+      Well from = well(kit, lineup, fromWellId);
+      Well to = well(kit, lineup, toWellId);
+      Optional<Filling> moved = lineup.in(fromWellId).map(f -> moved(f, from, to));
+      Optional<Filling> displaced = lineup.in(toWellId).map(f -> moved(f, to, from));
       return kit.replacing(lineup.with(fromWellId, displaced).with(toWellId, moved));
+    }
+
+    /** In a dab place a paint is a dab; out of one it fills its well as any other. */
+    private static Filling moved(Filling filling, Well from, Well to) {
+      if (from.kind() == to.kind() || (from.kind() != WellKind.DAB && to.kind() != WellKind.DAB)) {
+        return filling;
+      }
+      return new Filling(filling.paintId(), usualFill(to));
     }
   }
 
@@ -46,7 +56,8 @@ public sealed interface Edit {
   record EmptyWell(String lineupId, String wellId) implements Edit {
     @Override
     public Kit apply(Kit kit) {
-      return kit.replacing(lineup(kit, lineupId).with(wellId, Optional.empty()));
+      Lineup lineup = lineup(kit, lineupId);
+      return kit.replacing(lineup.with(well(kit, lineup, wellId).id(), Optional.empty()));
     }
   }
 
@@ -55,6 +66,7 @@ public sealed interface Edit {
     @Override
     public Kit apply(Kit kit) {
       Lineup lineup = lineup(kit, lineupId);
+      well(kit, lineup, wellId);
       Optional<Filling> filled = lineup.in(wellId).map(f -> new Filling(f.paintId(), fill));
       return kit.replacing(lineup.with(wellId, filled));
     }
@@ -72,6 +84,7 @@ public sealed interface Edit {
   record ChangePaint(Paint paint) implements Edit {
     @Override
     public Kit apply(Kit kit) {
+      requireIn("paint", paint.id(), kit.shelf().find(paint.id()));
       return kit.withShelf(kit.shelf().replacing(paint));
     }
   }
@@ -80,6 +93,7 @@ public sealed interface Edit {
   record RemovePaint(String paintId) implements Edit {
     @Override
     public Kit apply(Kit kit) {
+      requireIn("paint", paintId, kit.shelf().find(paintId));
       List<Lineup> without = new ArrayList<>();
       for (Lineup lineup : kit.lineups()) {
         Map<String, Filling> kept = new LinkedHashMap<>(lineup.fillings());
@@ -104,6 +118,7 @@ public sealed interface Edit {
   record ChangeBox(Box box) implements Edit {
     @Override
     public Kit apply(Kit kit) {
+      requireIn("box", box.id(), kit.box(box.id()));
       List<Lineup> fitting = new ArrayList<>();
       for (Lineup lineup : kit.lineups()) {
         Map<String, Filling> kept = new LinkedHashMap<>(lineup.fillings());
@@ -121,6 +136,7 @@ public sealed interface Edit {
   record RemoveBox(String boxId) implements Edit {
     @Override
     public Kit apply(Kit kit) {
+      requireIn("box", boxId, kit.box(boxId));
       List<Lineup> kept = kit.lineups().stream().filter(l -> !l.boxId().equals(boxId)).toList();
       return freed(kit, kept)
           .withBoxes(kit.boxes().stream().filter(b -> !b.id().equals(boxId)).toList(), kept);
@@ -141,6 +157,7 @@ public sealed interface Edit {
   record ChangeLineup(Lineup lineup) implements Edit {
     @Override
     public Kit apply(Kit kit) {
+      requireIn("lineup", lineup.id(), kit.lineup(lineup.id()));
       return kit.replacing(lineup);
     }
   }
@@ -149,6 +166,7 @@ public sealed interface Edit {
   record RemoveLineup(String lineupId) implements Edit {
     @Override
     public Kit apply(Kit kit) {
+      requireIn("lineup", lineupId, kit.lineup(lineupId));
       List<Lineup> kept = kit.lineups().stream().filter(l -> !l.id().equals(lineupId)).toList();
       return freed(kit, kept).withLineups(kept);
     }
@@ -168,6 +186,7 @@ public sealed interface Edit {
   record ChangeOuting(Outing outing) implements Edit {
     @Override
     public Kit apply(Kit kit) {
+      requireIn("outing", outing.id(), kit.outing(outing.id()));
       return kit.withOutings(
           kit.outings().stream().map(o -> o.id().equals(outing.id()) ? outing : o).toList());
     }
@@ -177,6 +196,7 @@ public sealed interface Edit {
   record RemoveOuting(String outingId) implements Edit {
     @Override
     public Kit apply(Kit kit) {
+      requireIn("outing", outingId, kit.outing(outingId));
       return kit.withOutings(kit.outings().stream().filter(o -> !o.id().equals(outingId)).toList());
     }
   }
@@ -206,8 +226,18 @@ public sealed interface Edit {
   }
 
   private static Lineup lineup(Kit kit, String id) {
-    return kit.lineup(id)
-        .orElseThrow(() -> new IllegalArgumentException("the kit has no lineup " + id));
+    requireIn("lineup", id, kit.lineup(id));
+    return kit.lineup(id).orElseThrow();
+  }
+
+  private static void requireIn(String what, String id, Optional<?> found) {
+    if (found.isEmpty()) {
+      throw new IllegalArgumentException("the kit has no " + what + " " + id);
+    }
+  }
+
+  private static Fill usualFill(Well well) {
+    return well.kind() == WellKind.DAB ? Fill.DAB : Fill.FULL;
   }
 
   private static Well well(Kit kit, Lineup lineup, String id) {

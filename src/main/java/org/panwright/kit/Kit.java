@@ -73,6 +73,11 @@ public record Kit(
     return lineups.stream().filter(l -> l.id().equals(id)).findFirst();
   }
 
+  /** The outing with this id. */
+  public Optional<Outing> outing(String id) {
+    return outings.stream().filter(o -> o.id().equals(id)).findFirst();
+  }
+
   /** The box a lineup of this kit is for. */
   public Box boxOf(Lineup lineup) {
     return box(lineup.boxId()).orElseThrow();

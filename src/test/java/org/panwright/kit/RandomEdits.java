@@ -1,0 +1,150 @@
+package org.panwright.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.Function;
+import org.panwright.colour.Lab;
+import org.panwright.paint.Granulation;
+import org.panwright.paint.Handling;
+import org.panwright.paint.Lightfastness;
+import org.panwright.paint.Ownership;
+import org.panwright.paint.Paint;
+import org.panwright.paint.Paper;
+import org.panwright.paint.PigmentName;
+import org.panwright.paint.PigmentShare;
+import org.panwright.paint.Staining;
+import org.panwright.paint.Transparency;
+import org.panwright.paint.WashStrengths;
+
+/** A painter who does anything at all that the kit in hand allows; the same seed does the same. */
+final class RandomEdits {
+  private final Random random;
+  private final List<Function<Kit, Optional<Edit>>> kinds =
+      List.of(
+          this::placePaint,
+          this::movePaint,
+          this::emptyWell,
+          this::setFill,
+          kit -> Optional.of(new Edit.AddPaint(paint(fresh("p")))),
+          kit -> any(kit.shelf().paints()).map(p -> new Edit.ChangePaint(paint(p.id()))),
+          kit -> any(kit.shelf().paints()).map(p -> new Edit.RemovePaint(p.id())),
+          kit -> Optional.of(new Edit.AddBox(box(fresh("b")))),
+          kit -> any(kit.boxes()).map(b -> new Edit.ChangeBox(box(b.id()))),
+          kit -> rarely(any(kit.boxes()).map(b -> new Edit.RemoveBox(b.id()))),
+          kit -> any(kit.boxes()).map(b -> new Edit.AddLineup(lineup(b.id()))),
+          kit -> any(kit.lineups()).map(l -> new Edit.ChangeLineup(l.withName(fresh("name")))),
+          kit -> rarely(any(kit.lineups()).map(l -> new Edit.RemoveLineup(l.id()))),
+          kit -> Optional.of(new Edit.AddOuting(outing(fresh("o"), kit))),
+          kit -> any(kit.outings()).map(o -> new Edit.ChangeOuting(outing(o.id(), kit))),
+          kit -> any(kit.outings()).map(o -> new Edit.RemoveOuting(o.id())),
+          kit ->
+              Optional.of(new Edit.SetPaper(new Paper(fresh("paper"), Paper.WHITE.reflectance()))),
+          kit -> Optional.of(new Edit.SetWashes(washes())),
+          kit -> Optional.of(new Edit.RenameKit(fresh("kit"))));
+  private int counter;
+
+  RandomEdits(long seed) {
+    random = new Random(seed);
+  }
+
+  /** An edit that fits {@code kit}. */
+  Edit next(Kit kit) {
+    Optional<Edit> edit = Optional.empty();
+    while (edit.isEmpty()) {
+      edit = kinds.get(random.nextInt(kinds.size())).apply(kit);
+    }
+    return edit.get();
+  }
+
+  private Optional<Edit> placePaint(Kit kit) {
+    Optional<Paint> paint = any(kit.shelf().paints());
+    return any(kit.lineups())
+        .flatMap(l -> paint.map(p -> new Edit.PlacePaint(l.id(), well(kit, l), p.id())));
+  }
+
+  private Optional<Edit> movePaint(Kit kit) {
+    return any(kit.lineups()).map(l -> new Edit.MovePaint(l.id(), well(kit, l), well(kit, l)));
+  }
+
+  private Optional<Edit> emptyWell(Kit kit) {
+    return any(kit.lineups()).map(l -> new Edit.EmptyWell(l.id(), well(kit, l)));
+  }
+
+  private Optional<Edit> setFill(Kit kit) {
+    return any(kit.lineups())
+        .map(l -> new Edit.SetFill(l.id(), well(kit, l), pick(List.of(Fill.values()))));
+  }
+
+  private String well(Kit kit, Lineup lineup) {
+    return pick(kit.boxOf(lineup).wells()).id();
+  }
+
+  private WashStrengths washes() {
+    return new WashStrengths(List.of(0.6 + random.nextInt(30) / 10.0, 0.5, 0.25, 0.1, 0.05));
+  }
+
+  private Paint paint(String id) {
+    return new Paint(
+        id,
+        fresh("paint"),
+        "",
+        List.of(new PigmentShare(PigmentName.of("PB29"), 1)),
+        new Handling(Transparency.TRANSPARENT, Staining.LOW, Granulation.STRONG, Lightfastness.I),
+        pick(List.of(Ownership.values())),
+        Optional.empty(),
+        "");
+  }
+
+  private Box box(String id) {
+    return BoxPlan.ofHalfPans(1 + random.nextInt(2), 1 + random.nextInt(4), random.nextInt(3))
+        .box(id);
+  }
+
+  private Lineup lineup(String boxId) {
+    return new Lineup(fresh("l"), fresh("lineup"), boxId, Map.of());
+  }
+
+  private Outing outing(String id, Kit kit) {
+    return new Outing(
+        id,
+        fresh("outing"),
+        Optional.empty(),
+        "",
+        any(kit.lineups()).map(Lineup::id),
+        random.nextInt(24),
+        random.nextInt(9),
+        List.of(new SubjectColour("sky", new Lab(80, -4, -12))));
+  }
+
+  private String fresh(String stem) {
+    return stem + "-" + counter++;
+  }
+
+  private <T> Optional<T> any(List<T> list) {
+    return list.isEmpty() ? Optional.empty() : Optional.of(pick(list));
+  }
+
+  private <T> T pick(List<T> list) {
+    return list.get(random.nextInt(list.size()));
+  }
+
+  /** One in four, so that boxes and lineups live long enough to be filled. */
+  private Optional<Edit> rarely(Optional<Edit> edit) {
+    return edit.filter(e -> random.nextInt(4) == 0);
+  }
+
+  /** The edits of a sequence, each fitting the kit the ones before it made. */
+  List<Edit> sequence(Kit start, int length) {
+    List<Edit> edits = new ArrayList<>();
+    Kit kit = start;
+    for (int i = 0; i < length; i++) {
+      Edit edit = next(kit);
+      edits.add(edit);
+      kit = edit.apply(kit);
+    }
+    return edits;
+  }
+}
