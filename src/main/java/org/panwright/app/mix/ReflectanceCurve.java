@@ -10,7 +10,7 @@ import org.panwright.colour.Spectrum;
 
 /** The reflectance of the dry coat over wavelength, 0 to 1, with the paper's for comparison. */
 final class ReflectanceCurve extends CanvasRegion {
-  private static final double LEFT = 26;
+  private static final double LEFT = 34;
   private static final double BOTTOM = 16;
   private static final double TOP = 6;
 
