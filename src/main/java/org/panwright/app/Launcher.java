@@ -1,9 +1,8 @@
 package org.panwright.app;
 
 import java.util.Arrays;
-import java.util.List;
 import javafx.application.Application;
-import org.panwright.words.LaunchWords;
+import org.panwright.command.CommandLine;
 
 /**
  * Where the program starts: the window, or the command line if there are arguments or no display.
@@ -15,12 +14,11 @@ public final class Launcher {
 
   /** Starts the program; ends the process with a code only when no window was opened. */
   public static void main(String[] arguments) {
-    List<String> words = Arrays.asList(arguments);
-    if (Start.of(words, Display.isThere(System.getProperties(), System.getenv())) == Start.WINDOW) {
-      openWindow(arguments);
-    } else {
-      System.err.println(LaunchWords.NO_DISPLAY);
-      System.exit(2);
+    boolean display = Display.isThere(System.getProperties(), System.getenv());
+    switch (Start.of(Arrays.asList(arguments), display)) {
+      case WINDOW -> openWindow(arguments);
+      case COMMAND -> System.exit(CommandLine.run(arguments, System.out, System.err));
+      case REPORT -> System.exit(CommandLine.withoutDisplay(arguments, System.out, System.err));
     }
   }
 

@@ -1,0 +1,194 @@
+package org.panwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
+import org.panwright.kit.Well;
+import org.panwright.store.DemoKit;
+
+class ReportTest {
+  private static final Kit KIT = DemoKit.read(Console.LIBRARY);
+
+  @TempDir Path folder;
+  private final Console console = new Console();
+  private Path file;
+  private Path out;
+
+  @BeforeEach
+  void save() throws Exception {
+    file = Console.demo(folder);
+    out = folder.resolve("some/where");
+  }
+
+  private JsonNode report(String... more) throws Exception {
+    String[] arguments = new String[4 + more.length];
+    arguments[0] = "report";
+    arguments[1] = file.toString();
+    arguments[2] = "--out";
+    arguments[3] = out.toString();
+    System.arraycopy(more, 0, arguments, 4, more.length);
+    assertThat(console.run(arguments)).as(console.complained()).isZero();
+    return new ObjectMapper().readTree(Files.readAllBytes(out.resolve("report.json")));
+  }
+
+  @Test
+  void threeFilesAreWrittenAndNothingElse() throws Exception {
+    report();
+
+    assertThat(Files.list(out).map(path -> path.getFileName().toString()))
+        .containsExactlyInAnyOrder("key-card.pdf", "findings.txt", "report.json");
+    assertThat(Files.readAllBytes(out.resolve("key-card.pdf"))).startsWith("%PDF-".getBytes());
+    assertThat(console.said()).contains("key-card.pdf");
+    assertThat(console.complained()).isEmpty();
+  }
+
+  @Test
+  void wellsAreThoseOfTheLineupInTheirOrder() throws Exception {
+    JsonNode report = report();
+    Lineup first = KIT.lineups().get(0);
+    List<Well> wells = KIT.boxOf(first).wells();
+
+    assertThat(report.get("lineup").textValue()).isEqualTo(first.name());
+    assertThat(report.get("wells")).hasSize(wells.size());
+    for (int i = 0; i < wells.size(); i++) {
+      JsonNode well = report.get("wells").get(i);
+      assertThat(well.get("position").textValue()).isEqualTo(wells.get(i).label());
+      boolean filled = first.in(wells.get(i).id()).isPresent();
+      assertThat(well.get("paint").isTextual()).isEqualTo(filled);
+      assertThat(well.get("fill").isTextual()).isEqualTo(filled);
+      assertThat(well.get("pigments").isEmpty()).isNotEqualTo(filled);
+    }
+  }
+
+  @Test
+  void ringsHave72StepsAndTheShelfReachesAsFarAsTheLineup() throws Exception {
+    JsonNode report = report();
+
+    assertThat(report.get("ring")).hasSize(72);
+    assertThat(report.get("shelfRing")).hasSize(72);
+    for (int step = 0; step < 72; step++) {
+      assertThat(report.get("shelfRing").get(step).doubleValue())
+          .isGreaterThanOrEqualTo(report.get("ring").get(step).doubleValue())
+          .isBetween(0.0, 0.5);
+    }
+  }
+
+  @Test
+  void lineupWithoutClearColoursHasGapsThatNameThem() throws Exception {
+    JsonNode gaps = report("--lineup", "Winter mud flats").get("gaps");
+
+    assertThat(gaps).isNotEmpty();
+    for (JsonNode gap : gaps) {
+      assertThat(gap.get("from").doubleValue()).isBetween(0.0, 360.0);
+      assertThat(gap.get("to").doubleValue()).isBetween(0.0, 360.0);
+      assertThat(gap.get("hues").textValue()).isNotBlank();
+      assertThat(gap.get("best").doubleValue()).isLessThan(gap.get("possible").doubleValue());
+      assertThat(gap.has("suggest") && gap.has("giveUp")).isTrue();
+    }
+    assertThat(Files.readString(out.resolve("findings.txt")))
+        .contains("Winter mud flats", "No clean " + gaps.get(0).get("hues").textValue());
+  }
+
+  @Test
+  void mixesHoldEveryPairRatioAndWashOnce() throws Exception {
+    JsonNode mixes = report().get("mixes");
+    Lineup first = KIT.lineups().get(0);
+    int paints = first.paintIds(KIT.boxOf(first)).size();
+
+    // Each pair in 7 ratios, each paint alone once, all in 5 washes.
+    assertThat(mixes).hasSize((paints * (paints - 1) / 2 * 7 + paints) * 5);
+    Set<String> seen = new HashSet<>();
+    for (JsonNode mix : mixes) {
+      assertThat(mix.get("lab")).hasSize(3);
+      assertThat(mix.get("lab").get(0).doubleValue()).isBetween(0.0, 100.0);
+      assertThat(
+              seen.add(
+                  "%s+%s %s:%s %s"
+                      .formatted(
+                          mix.get("a"),
+                          mix.get("b"),
+                          mix.get("partA"),
+                          mix.get("partB"),
+                          mix.get("wash"))))
+          .isTrue();
+    }
+  }
+
+  @Test
+  void lineupNamesNeedNotMatchInCapitals() throws Exception {
+    assertThat(report("--lineup", "WINTER mud flats").get("lineup").textValue())
+        .isEqualTo("Winter mud flats");
+  }
+
+  @Test
+  void unknownLineupIsAnsweredWithTheKnownOnes() {
+    int code =
+        console.run("report", file.toString(), "--lineup", "Spring", "--out", out.toString());
+
+    assertThat(code).isEqualTo(2);
+    assertThat(console.complained())
+        .contains("“Spring”", "“Winter mud flats”", "“Quay in May”")
+        .hasLineCount(1);
+    assertThat(out).doesNotExist();
+  }
+
+  @Test
+  void kitWithoutLineupIsToldSo() throws Exception {
+    Path bare = Console.saved(Kit.empty("bare"), Files.createDirectory(folder.resolve("b")));
+
+    assertThat(console.run("report", bare.toString(), "--out", out.toString())).isEqualTo(2);
+    assertThat(console.complained()).contains("has no lineup").hasLineCount(1);
+  }
+
+  @Test
+  void emptyLineupIsReportedOnAllTheSame() throws Exception {
+    Lineup first = KIT.lineups().get(0);
+    Kit emptied =
+        KIT.withLineups(List.of(first.withFillings(java.util.Map.of()))).withOutings(List.of());
+    file = Console.saved(emptied, Files.createDirectory(folder.resolve("e")));
+    JsonNode report = report();
+
+    assertThat(report.get("mixes")).isEmpty();
+    assertThat(report.get("ring").get(0).doubleValue()).isZero();
+    assertThat(Files.readString(out.resolve("findings.txt"))).contains("empty");
+  }
+
+  @Test
+  void folderInPlaceOfAFileIsToldSo() throws Exception {
+    Files.createDirectories(out.getParent());
+    Files.writeString(out, "in the way");
+
+    assertThat(console.run("report", file.toString(), "--out", out.toString())).isEqualTo(2);
+    assertThat(console.complained()).contains("cannot be made").hasLineCount(1);
+    assertThat(out).hasContent("in the way");
+  }
+
+  @Test
+  void brokenKitIsToldSoAndLeftAlone() throws Exception {
+    String text = Files.readString(file);
+    Files.writeString(file, text.substring(0, text.length() / 2));
+
+    assertThat(console.run("report", file.toString(), "--out", out.toString())).isEqualTo(2);
+    assertThat(console.complained()).contains("breaks off").hasLineCount(1);
+    assertThat(Files.readString(file)).isEqualTo(text.substring(0, text.length() / 2));
+  }
+
+  @Test
+  void reportingTwiceWritesTheSameFigures() throws Exception {
+    JsonNode once = report();
+    JsonNode again = report();
+
+    assertThat(again).isEqualTo(once);
+  }
+}
