@@ -2,6 +2,7 @@ package org.panwright.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Arrays;
 import java.util.List;
 import org.panwright.colour.GamutFit;
 import org.panwright.colour.Lab;
@@ -35,7 +36,7 @@ import org.panwright.words.PaintWords;
  */
 record MixAnswer(
     List<Part> parts,
-    double[] volumes,
+    List<Double> volumes,
     Wash wash,
     boolean wet,
     Spectrum reflectance,
@@ -52,7 +53,7 @@ record MixAnswer(
         new Recipe(parts.stream().map(part -> new Portion(part.name(), part.parts())).toList());
     return new MixAnswer(
         parts,
-        mixer.volumes(recipe),
+        Arrays.stream(mixer.volumes(recipe)).boxed().toList(),
         wash,
         surface.equals(Surface.WET),
         mixer.reflectance(recipe, washes.load(wash), surface),
@@ -71,7 +72,7 @@ record MixAnswer(
           .addObject()
           .put("paint", parts.get(i).name())
           .put("parts", parts.get(i).parts())
-          .put("volume", Json.rounded(volumes[i], 4));
+          .put("volume", Json.rounded(volumes.get(i), 4));
     }
     node.put("wash", PaintWords.label(wash));
     node.put("wet", wet);

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -77,7 +78,9 @@ final class Report implements Command {
       Kit kit, Lineup lineup, PigmentLibrary library, Path folder, PrintStream out)
       throws BadUseException, FileProblemException {
     Judgement judgement = new Judge(library).judge(kit, lineup.id(), () -> false);
-    KeyCard card = KeyCard.of(kit, lineup.id(), library, CardOptions.USUAL, LocalDate.now());
+    KeyCard card =
+        KeyCard.of(
+            kit, lineup.id(), library, CardOptions.USUAL, LocalDate.now(ZoneId.systemDefault()));
     makeFolder(folder);
     SafeFile files = new SafeFile();
     files.write(folder.resolve("key-card.pdf"), PdfWriter.write(card.papers()));

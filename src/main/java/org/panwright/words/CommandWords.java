@@ -199,7 +199,7 @@ public final class CommandWords {
   /** The answer of {@code mix}, five lines. */
   public static String mix(
       List<String> parts,
-      double[] volumes,
+      List<Double> volumes,
       Wash wash,
       boolean wet,
       Oklch oklch,
@@ -217,8 +217,8 @@ public final class CommandWords {
     if (parts.size() > 1) {
       lines.add(
           "by volume of paint: "
-              + Arrays.stream(volumes)
-                  .mapToObj(volume -> String.format(Locale.ROOT, "%.0f %%", 100 * volume))
+              + volumes.stream()
+                  .map(volume -> String.format(Locale.ROOT, "%.0f %%", 100 * volume))
                   .collect(Collectors.joining(" + ")));
     }
     lines.add(
@@ -286,7 +286,7 @@ public final class CommandWords {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     String indent = " ".repeat(first.length());
-    for (String word : paragraph.split(" ")) {
+    for (String word : paragraph.split(" ", -1)) {
       boolean startsLine = line.length() == first.length();
       if (!startsLine && line.length() + 1 + word.length() > width) {
         lines.add(line.toString());

@@ -2,7 +2,6 @@ package org.panwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -100,6 +99,6 @@ class CommandLineTest {
 
     assertThat(CommandLine.withoutDisplay(arguments, report, console.out, console.err)).isZero();
     assertThat(console.complained()).contains(kit.toString()).hasLineCount(1);
-    assertThat(Files.list(report)).hasSize(3);
+    assertThat(report.toFile().list()).hasSize(3);
   }
 }

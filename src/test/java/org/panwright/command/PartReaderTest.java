@@ -56,8 +56,7 @@ class PartReaderTest {
     Kit more = Kit.empty("more").withShelf(new Shelf(List.of(known, colon, namesake)));
     PartReader reader = new PartReader(Console.LIBRARY, Optional.of(more));
 
-    List<Part> parts =
-        reader.readAll(List.of(known.name().toUpperCase(Locale.ROOT) + ":2"));
+    List<Part> parts = reader.readAll(List.of(known.name().toUpperCase(Locale.ROOT) + ":2"));
     assertThat(parts.get(0).name()).isEqualTo(known.name());
     assertThat(parts.get(0).parts()).isEqualTo(2);
     assertThat(reader.readAll(List.of("Mix: dawn 3:1")).get(0).parts()).isEqualTo(1);
