@@ -17,7 +17,7 @@ import org.panwright.paint.Paint;
 public final class EditWords {
   private EditWords() {}
 
-  /** The words for an edit of {@code before}, for example "put French ochre into well 3". */
+  /** The words for an edit of {@code before}, for example "put yellow ochre into well 3". */
   public static String of(Edit edit, Kit before) {
     if (edit instanceof Edit.PlacePaint e) {
       return "put %s into %s"
