@@ -1,8 +1,11 @@
 package org.panwright.command;
 
 /** A command was called in a way it cannot follow; the message is one sentence for the user. */
-final class BadUseException extends Exception {
-  BadUseException(String sentence) {
+public final class BadUseException extends Exception {
+  private static final long serialVersionUID = 1;
+
+  /** A refusal with its sentence. */
+  public BadUseException(String sentence) {
     super(sentence);
   }
 }
