@@ -5,19 +5,26 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javafx.application.Application;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.layout.BorderPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import org.panwright.app.box.BoxModel;
 import org.panwright.app.box.BoxView;
 import org.panwright.app.chip.ToneBook;
+import org.panwright.app.grid.GridModel;
+import org.panwright.app.grid.GridView;
 import org.panwright.app.hand.Hand;
 import org.panwright.app.hand.Held;
 import org.panwright.app.hand.Holding;
 import org.panwright.app.hand.Spot;
+import org.panwright.app.ring.RingModel;
+import org.panwright.app.ring.RingView;
 import org.panwright.app.shelf.ShelfModel;
 import org.panwright.app.shelf.ShelfView;
 import org.panwright.app.theme.Theme;
+import org.panwright.app.window.PlanView;
 import org.panwright.kit.Box;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Filling;
@@ -26,12 +33,13 @@ import org.panwright.kit.WellKind;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Pigment;
+import org.panwright.words.ShelfWords;
 
 /**
- * Shelf and box alone in a window, to look at them.
+ * Shelf and box in their places of the window, to look at them.
  *
  * <p>Arguments: {@code dark} for the dark theme; a number for that many paints on the shelf; {@code
- * carry} or {@code swap} to see a paint being carried.
+ * carry} or {@code swap} to see a paint being carried; {@code narrow} for the filters.
  */
 public final class BenchPreview extends Application {
   /** Starts the toolkit from a class that is no application, as the launcher does. */
@@ -59,9 +67,15 @@ public final class BenchPreview extends Application {
         new ShelfView(
             new ShelfModel(session, book, hand, Runnable::run, Runnable::run), new NoEditors());
     BoxView box = new BoxView(new BoxModel(session, book, hand), new NoEditors());
-    BorderPane bench = new BorderPane(box);
-    bench.setLeft(shelf);
-    Scene scene = new Scene(bench, 1100, 640);
+    Parent bench =
+        new PlanView(
+            shelf,
+            box,
+            new GridView(new GridModel(session, Runnable::run, Runnable::run, BenchPreview::fail)),
+            new RingView(new RingModel(session)),
+            new StackPane(),
+            PlanView.USUAL);
+    Scene scene = new Scene(bench, 1280, 740);
     scene.getStylesheets().setAll((args.contains("dark") ? Theme.DARK : Theme.LIGHT).sheets());
     stage.setScene(scene);
     stage.show();
@@ -69,10 +83,19 @@ public final class BenchPreview extends Application {
       hand.pickUp(new Held.FromShelf("p9"), Holding.Means.KEYS);
       hand.hover(new Spot.AtWell("w4"));
     }
+    if (args.contains("narrow")) {
+      bench.lookupAll(".toggle-button").stream()
+          .filter(node -> ((ToggleButton) node).getText().equals(ShelfWords.NARROW))
+          .forEach(node -> ((ToggleButton) node).fire());
+    }
     if (args.contains("swap")) {
       hand.pickUp(new Held.FromWell("w0"), Holding.Means.POINTER);
       hand.hover(new Spot.AtWell("w7"));
     }
+  }
+
+  private static void fail(RuntimeException failure) {
+    throw failure;
   }
 
   private static List<Paint> shelf(int count) {

@@ -25,11 +25,14 @@ final class WellView extends Region {
   private static final PseudoClass TARGET = PseudoClass.getPseudoClass("target");
   private static final PseudoClass WAITING = PseudoClass.getPseudoClass("waiting");
 
+  private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
+  private static final int SHORT_LABEL = 3;
+
   /** The share of the height the plate may take; the pan keeps its least height. */
-  private static final double PLATE_SHARE = 0.6;
+  private static final double PLATE_SHARE = 0.64;
 
   private static final double SMALLEST_PAN_PX = 18;
-  private static final double PLATE_AIR = 0.3;
+  private static final double PLATE_AIR = 0.16;
   private static final double LARGEST_NAME = 1.1;
   private static final double SMALLEST_NAME = 0.85;
   private static final NameFit NONE = new NameFit(1, List.of(), List.of());
@@ -91,6 +94,7 @@ final class WellView extends Region {
     shown = picture;
     boolean isFull = picture.content().isPresent();
     number.setText(picture.well().label());
+    number.pseudoClassStateChanged(LONG, picture.well().label().length() > SHORT_LABEL);
     pan.setBackground(picture.content().map(c -> ink.of(c.tones())).orElse(null));
     beyond.setVisible(picture.content().filter(c -> !c.tones().isExact()).isPresent());
     picture.content().ifPresent(c -> mark.show(c.fill()));
@@ -125,7 +129,7 @@ final class WellView extends Region {
    * @return the height of the plate they need, 0 if none; wells of one size share the largest
    */
   double plateFor(double widthPx, double heightPx) {
-    double em = number.getFont().getSize();
+    double em = vacant.getFont().getSize();
     double width = widthPx - snappedLeftInset() - snappedRightInset() - em * 0.3;
     double height = heightPx - snappedTopInset() - snappedBottomInset();
     double room = Math.min(height * PLATE_SHARE, height - SMALLEST_PAN_PX) - em * PLATE_AIR;
@@ -145,7 +149,7 @@ final class WellView extends Region {
     double top = snappedTopInset();
     double width = Math.max(0, getWidth() - left - snappedRightInset());
     double height = Math.max(0, getHeight() - top - snappedBottomInset());
-    double em = number.getFont().getSize();
+    double em = vacant.getFont().getSize();
     double panHeight = height - (shown.content().isPresent() ? plateHeight : 0);
     pan.resizeRelocate(left, top, width, panHeight);
     beyond.resizeRelocate(left + width - em * 0.7, top + panHeight - em * 0.7, em * 0.7, em * 0.7);

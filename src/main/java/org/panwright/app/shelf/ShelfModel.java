@@ -29,6 +29,8 @@ import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Well;
 import org.panwright.paint.Paint;
+import org.panwright.paint.Paper;
+import org.panwright.paint.WashStrengths;
 import org.panwright.words.ShelfWords;
 
 /**
@@ -50,6 +52,11 @@ public final class ShelfModel {
   private final ReadOnlyObjectWrapper<Optional<String>> picked =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private Map<String, ShelfRow> known = Map.of();
+  private List<ShelfRow> all = List.of();
+  private Optional<Ground> knownOn = Optional.empty();
+
+  /** What tones depend on beside the paint. */
+  private record Ground(Paper paper, WashStrengths washes) {}
 
   /**
    * @param away where tones of many paints are worked out
@@ -63,7 +70,7 @@ public final class ShelfModel {
     session.historyProperty().addListener((o, before, now) -> refresh());
     session.lineupProperty().addListener((o, before, now) -> refresh());
     session.selectionProperty().addListener((o, before, now) -> refreshPicked());
-    query.addListener((o, before, now) -> refresh());
+    query.addListener((o, before, now) -> select());
     refresh();
   }
 
@@ -173,8 +180,14 @@ public final class ShelfModel {
 
   private void refresh() {
     Kit kit = session.kit();
+    Ground ground = new Ground(kit.paper(), kit.washes());
+    if (!knownOn.equals(Optional.of(ground))) {
+      known = Map.of();
+      knownOn = Optional.of(ground);
+    }
     List<Paint> missing =
         kit.shelf().paints().stream()
+            .filter(paint -> knownRow(paint).isEmpty())
             .filter(paint -> !book.holds(paint, kit.paper(), kit.washes()))
             .toList();
     if (missing.size() > FEW) {
@@ -187,7 +200,8 @@ public final class ShelfModel {
       return;
     }
     toning.cancel();
-    show(kit);
+    gather(kit);
+    select();
     refreshPicked();
   }
 
@@ -201,26 +215,34 @@ public final class ShelfModel {
     return true;
   }
 
-  private void show(Kit kit) {
+  private void gather(Kit kit) {
     Map<String, List<Well>> placed = placed(kit);
     Map<String, ShelfRow> fresh = new HashMap<>();
     List<ShelfRow> shelf = new ArrayList<>();
     for (Paint paint : kit.shelf().paints()) {
-      Tones tones = book.of(paint, kit.paper(), kit.washes());
-      ShelfRow row = row(paint, tones, placed.getOrDefault(paint.id(), List.of()));
+      List<Well> wells = placed.getOrDefault(paint.id(), List.of());
+      ShelfRow row =
+          knownRow(paint)
+              .map(before -> before.wells().equals(wells) ? before : before.with(wells))
+              .orElseGet(() -> row(paint, kit, wells));
       fresh.put(paint.id(), row);
       shelf.add(row);
     }
     known = fresh;
-    rows.set(query.get().select(shelf));
+    all = shelf;
   }
 
-  private ShelfRow row(Paint paint, Tones tones, List<Well> wells) {
-    ShelfRow before = known.get(paint.id());
-    if (before == null || !before.paint().equals(paint) || !before.tones().equals(tones)) {
-      return ShelfRow.of(paint, tones, FamilySense.of(paint, tones, book.library()), wells);
-    }
-    return before.wells().equals(wells) ? before : before.with(wells);
+  private void select() {
+    rows.set(query.get().select(all));
+  }
+
+  private Optional<ShelfRow> knownRow(Paint paint) {
+    return Optional.ofNullable(known.get(paint.id())).filter(row -> row.paint().equals(paint));
+  }
+
+  private ShelfRow row(Paint paint, Kit kit, List<Well> wells) {
+    Tones tones = book.of(paint, kit.paper(), kit.washes());
+    return ShelfRow.of(paint, tones, FamilySense.of(paint, tones, book.library()), wells);
   }
 
   private Map<String, List<Well>> placed(Kit kit) {

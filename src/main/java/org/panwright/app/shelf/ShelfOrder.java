@@ -1,8 +1,11 @@
 package org.panwright.app.shelf;
 
+import java.text.CollationKey;
 import java.text.Collator;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 
 /** The orders a shelf can be shown in. */
 public enum ShelfOrder {
@@ -19,7 +22,9 @@ public enum ShelfOrder {
     @Override
     Comparator<ShelfRow> comparator() {
       Collator alphabet = Collator.getInstance(Locale.UK);
-      return Comparator.comparing(row -> row.paint().name(), alphabet);
+      Map<String, CollationKey> keys = new HashMap<>();
+      return Comparator.comparing(
+          row -> keys.computeIfAbsent(row.paint().name(), alphabet::getCollationKey));
     }
   },
   /** The strongest tinter first. */
