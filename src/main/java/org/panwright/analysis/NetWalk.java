@@ -53,16 +53,35 @@ final class NetWalk {
     with(added, others, 0, sink);
   }
 
-  private void with(int added, int[] others, int from, Net.Sink sink) {
-    if (cancelled.getAsBoolean()) {
-      throw new CancellationException("mixes no longer wanted");
+  /**
+   * The net of {@code paints} without its mixes of three.
+   *
+   * @throws CancellationException as soon as it is no longer wanted
+   */
+  void pairs(int[] paints, Net.Sink sink) {
+    for (int i = 0; i < paints.length; i++) {
+      requireWanted();
+      sink.single(paints[i], single(paints[i]));
+      for (int j = i + 1; j < paints.length; j++) {
+        sink.pair(paints[i], paints[j], pair(paints[i], paints[j]));
+      }
     }
+  }
+
+  private void with(int added, int[] others, int from, Net.Sink sink) {
+    requireWanted();
     sink.single(added, single(added));
     for (int j = from; j < others.length; j++) {
       sink.pair(added, others[j], pair(added, others[j]));
       for (int k = j + 1; k < others.length; k++) {
         sink.triad(added, others[j], others[k], triad(added, others[j], others[k]));
       }
+    }
+  }
+
+  private void requireWanted() {
+    if (cancelled.getAsBoolean()) {
+      throw new CancellationException("mixes no longer wanted");
     }
   }
 
