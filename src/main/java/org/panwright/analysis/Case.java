@@ -2,7 +2,9 @@ package org.panwright.analysis;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.panwright.colour.Lab;
 import org.panwright.kit.Box;
@@ -29,6 +31,8 @@ final class Case {
   private final int[] members;
   private final LineupFigures figures;
   private final ShelfFigures shelf;
+  private final Map<String, Lab> masstones = new HashMap<>();
+  private final Map<String, Lab> tints = new HashMap<>();
 
   Case(
       Kit kit,
@@ -98,12 +102,14 @@ final class Case {
 
   /** The dry masstone coat of a paint. */
   Lab masstone(String paintId) {
-    return new Mixer(table).lab(Recipe.of(paintId), 1);
+    return masstones.computeIfAbsent(paintId, id -> new Mixer(table).lab(Recipe.of(id), 1));
   }
 
   /** The dry coat of one strength part of a paint. */
   Lab tint(String paintId) {
-    return new Mixer(table).lab(Recipe.of(paintId), table.tintLoad(table.indexOf(paintId)));
+    return tints.computeIfAbsent(
+        paintId,
+        id -> new Mixer(table).lab(Recipe.of(id), table.tintLoad(table.indexOf(id))));
   }
 
   /** The edit that puts a paint into the first empty well, pans before dabs, if there is one. */

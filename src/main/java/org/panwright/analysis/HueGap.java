@@ -34,17 +34,26 @@ public record HueGap(
     implements Finding {
   /** The extent of the arc in degrees, above 0 and up to 360. */
   public double arcDeg() {
-    double arc = Hue.arc(fromDeg, toDeg);
-    return arc == 0 ? 360 : arc;
+    return arcDeg(fromDeg, toDeg);
   }
 
   /** The hue words of the arc's steps, from its start upwards, each once. */
   public List<HueWord> hues() {
+    return hues(fromDeg, toDeg);
+  }
+
+  /** The hue words of the steps of any arc, from its start upwards, each once. */
+  public static List<HueWord> hues(double fromDeg, double toDeg) {
     Set<HueWord> words = new LinkedHashSet<>();
-    for (double way = Ring.STEP_DEG / 2; way < arcDeg(); way += Ring.STEP_DEG) {
+    for (double way = Ring.STEP_DEG / 2; way < arcDeg(fromDeg, toDeg); way += Ring.STEP_DEG) {
       words.add(HueWord.of(fromDeg + way));
     }
     return new ArrayList<>(words);
+  }
+
+  private static double arcDeg(double fromDeg, double toDeg) {
+    double arc = Hue.arc(fromDeg, toDeg);
+    return arc == 0 ? 360 : arc;
   }
 
   /** Missing chroma as a share of the possible, weighted by the extent of the arc against 90°. */

@@ -1,7 +1,5 @@
 package org.panwright.analysis;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.panwright.kit.Kit;
@@ -60,6 +58,8 @@ public final class Judge {
             new ShelfKey(table, counted, kit.washes()),
             () -> ShelfFigures.of(walk, Case.numbers(table, counted)));
     Case open = new Case(kit, lineup, library, table, walk, figures, shelf);
+    List<StandIn> standIns = StandInSearch.of(open, cancelled);
+    Balance balance = Balance.of(open);
     return new Judgement(
         kit,
         lineupId,
@@ -71,7 +71,10 @@ public final class Judge {
         shelf.reach(),
         figures.darkest(),
         figures.earnings(),
-        findings(open));
+        standIns,
+        Mud.of(table, grid),
+        balance,
+        Findings.of(open, standIns, balance));
   }
 
   /** The paints that count as the shelf: the owned ones and those in the lineup. */
@@ -80,38 +83,5 @@ public final class Judge {
         .filter(paint -> paint.ownership() == Ownership.OWNED || own.contains(paint.id()))
         .map(Paint::id)
         .toList();
-  }
-
-  private static List<Finding> findings(Case open) {
-    if (open.members().length == 0) {
-      return List.of(new EmptyLineup(open.atHand().isEmpty()));
-    }
-    List<Finding> findings = new ArrayList<>(HueGapSearch.of(open));
-    findings.addAll(NoDarkSearch.of(open));
-    findings.addAll(FadingSearch.of(open));
-    List<Finding> twins = NearTwinsSearch.of(open);
-    findings.addAll(twins);
-    findings.addAll(passengers(open, twins));
-    findings.addAll(MetalsSearch.of(open));
-    findings.sort(Comparator.comparingDouble(Finding::severity).reversed());
-    return findings;
-  }
-
-  /** Passengers, apart from those whose twin says why already. */
-  private static List<Finding> passengers(Case open, List<Finding> twins) {
-    List<String> explained = new ArrayList<>();
-    for (Finding finding : twins) {
-      if (finding instanceof NearTwins twin) {
-        explained.add(twin.keepPaintId());
-        explained.add(twin.sparePaintId());
-      }
-    }
-    List<Finding> found = new ArrayList<>();
-    for (Earning earning : open.figures().earnings()) {
-      if (earning.isPassenger() && !explained.contains(earning.paintId())) {
-        found.add(new Passenger(earning, open.empty(earning.paintId())));
-      }
-    }
-    return found;
   }
 }

@@ -20,6 +20,10 @@ import org.panwright.mixing.OpticsTable;
  * @param shelfReach the reach of all owned paints and those in the lineup
  * @param darkest the lineup's darkest dry mix; empty if the lineup is
  * @param earnings what each paint earns, in the order of the wells
+ * @param standIns for each paint the mix of the others that comes nearest, in the order of the
+ *     wells; empty for fewer than three paints
+ * @param mud where pairs lose chroma, and which make greys
+ * @param balance how the lineup is made up
  * @param findings worst first
  */
 public record Judgement(
@@ -33,8 +37,12 @@ public record Judgement(
     Reach shelfReach,
     Optional<Dark> darkest,
     List<Earning> earnings,
+    List<StandIn> standIns,
+    Mud mud,
+    Balance balance,
     List<Finding> findings) {
   public Judgement {
+    standIns = List.copyOf(standIns);
     earnings = List.copyOf(earnings);
     findings = List.copyOf(findings);
   }

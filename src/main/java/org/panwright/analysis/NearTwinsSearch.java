@@ -11,11 +11,11 @@ import org.panwright.colour.Lab;
 final class NearTwinsSearch {
   private NearTwinsSearch() {}
 
-  static List<Finding> of(Case open) {
+  static List<NearTwins> of(Case open) {
     List<Earning> earnings = open.figures().earnings();
     List<Lab> masstones = earnings.stream().map(e -> open.masstone(e.paintId())).toList();
     List<Lab> tints = earnings.stream().map(e -> open.tint(e.paintId())).toList();
-    List<Finding> found = new ArrayList<>();
+    List<NearTwins> found = new ArrayList<>();
     for (int spare = 0; spare < earnings.size(); spare++) {
       NearTwins nearest = null;
       for (int keep = 0; keep < earnings.size(); keep++) {

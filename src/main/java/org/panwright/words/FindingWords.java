@@ -11,10 +11,15 @@ import org.panwright.analysis.EmptyLineup;
 import org.panwright.analysis.Fading;
 import org.panwright.analysis.Finding;
 import org.panwright.analysis.HueGap;
+import org.panwright.analysis.HueGroup;
+import org.panwright.analysis.Lopsided;
 import org.panwright.analysis.Metals;
+import org.panwright.analysis.Nature;
 import org.panwright.analysis.NearTwins;
 import org.panwright.analysis.NoDark;
 import org.panwright.analysis.Passenger;
+import org.panwright.analysis.StandIn;
+import org.panwright.analysis.Wish;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
@@ -66,6 +71,16 @@ public final class FindingWords {
           .formatted(name(kit, twins.keepPaintId()), name(kit, twins.sparePaintId()));
     } else if (finding instanceof Passenger passenger) {
       return name(kit, passenger.earning().paintId()) + " earns little";
+    } else if (finding instanceof StandIn standIn) {
+      return name(kit, standIn.paintId()) + " can be mixed";
+    } else if (finding instanceof Lopsided lopsided) {
+      return lopsided(lopsided);
+    } else if (finding instanceof Wish wish) {
+      return name(kit, wish.paintId()) + " is worth wishing for";
+    } else if (finding instanceof Nature nature) {
+      return nature.kind() == Nature.Kind.WHITE
+          ? "A white in the box"
+          : "Paints of many pigments";
     } else if (finding instanceof Metals metals) {
       return "Handle with care: "
           + list(metals.paintIds().keySet().stream().map(FindingWords::metal).toList());
@@ -90,6 +105,19 @@ public final class FindingWords {
           .formatted(twins.masstone(), twins.tint(), name(kit, twins.sparePaintId()));
     } else if (finding instanceof Passenger passenger) {
       return passenger(passenger.earning());
+    } else if (finding instanceof StandIn standIn) {
+      return "%s comes within ΔE00 %.1f of it thick and %.1f thin: the same colour to the eye."
+          .formatted(
+              sentenceStart(recipe(standIn.recipe(), kit)), standIn.masstone(), standIn.tint());
+    } else if (finding instanceof Lopsided lopsided) {
+      return lopsidedMeaning(lopsided);
+    } else if (finding instanceof Wish wish) {
+      return "With it this lineup would mix a cleaner %s than anything on your shelf (%.0f %% more chroma)."
+          .formatted(
+              ColourWords.arc(HueGap.hues(wish.fromDeg(), wish.toDeg())),
+              100 * (wish.brought() / Math.max(0.01, wish.possible()) - 1));
+    } else if (finding instanceof Nature nature) {
+      return nature(nature, kit);
     } else if (finding instanceof Metals metals) {
       return metals(metals, kit);
     }
@@ -171,6 +199,53 @@ public final class FindingWords {
             .orElse("");
   }
 
+  private static String lopsided(Lopsided lopsided) {
+    return switch (lopsided.side()) {
+      case CROWDED ->
+          "%d of %d are %s"
+              .formatted(lopsided.count(), lopsided.paints(), group(lopsided.group().orElseThrow()));
+      case MISSING -> "No " + oneOf(lopsided.group().orElseThrow());
+      case OPAQUE -> share(lopsided, "opaque");
+      case STAINING -> share(lopsided, "strongly staining");
+      case GRANULATING -> share(lopsided, "granulating");
+    };
+  }
+
+  private static String share(Lopsided lopsided, String what) {
+    return "%d of %d are %s".formatted(lopsided.count(), lopsided.paints(), what);
+  }
+
+  private static String lopsidedMeaning(Lopsided lopsided) {
+    return switch (lopsided.side()) {
+      case CROWDED -> "More than a third of the wells hold one kind of colour.";
+      case MISSING -> "Whole families of mixes start from one; look whether the hue gaps name it.";
+      case OPAQUE -> "Mixes of several opaque paints turn chalky, and glazes hide what is below.";
+      case STAINING -> "Little of this can be lifted again: mistakes stay.";
+      case GRANULATING -> "Hardly any even wash is left; flat skies become hard.";
+    };
+  }
+
+  private static String group(HueGroup group) {
+    return group.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static String oneOf(HueGroup group) {
+    String many = group(group);
+    return many.substring(0, many.length() - 1);
+  }
+
+  private static String nature(Nature nature, Kit kit) {
+    String paints = list(nature.paintIds().stream().map(id -> name(kit, id)).toList());
+    return switch (nature.kind()) {
+      case WHITE ->
+          "%s turns mixes into opaque pastels; keep it apart from transparent washes."
+              .formatted(paints);
+      case MANY_PIGMENTS ->
+          "%s: each counts as several paints in a mix, which dulls sooner and is harder to foretell."
+              .formatted(paints);
+    };
+  }
+
   private static String passenger(Earning earning) {
     return "Without it the lineup loses %.1f %% of its hue ring and %.1f %% of its reach: the others mix nearly all it mixes. It may still earn its well by texture or convenience."
         .formatted(100 * earning.ringLost(), 100 * earning.reachLost());
@@ -225,6 +300,10 @@ public final class FindingWords {
   }
 
   private static String sentence(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
+    return sentenceStart(text) + ".";
+  }
+
+  private static String sentenceStart(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

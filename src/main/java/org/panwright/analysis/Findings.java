@@ -1,0 +1,53 @@
+package org.panwright.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Brings the findings of all searches together, worst first. */
+final class Findings {
+  private Findings() {}
+
+  static List<Finding> of(Case open, List<StandIn> standIns, Balance balance) {
+    if (open.members().length == 0) {
+      return List.of(new EmptyLineup(open.atHand().isEmpty()));
+    }
+    List<Finding> findings = new ArrayList<>(HueGapSearch.of(open));
+    findings.addAll(NoDarkSearch.of(open));
+    findings.addAll(FadingSearch.of(open));
+    findings.addAll(spare(open, standIns));
+    findings.addAll(LopsidedSearch.of(balance));
+    findings.addAll(MetalsSearch.of(open));
+    findings.addAll(WishSearch.of(open));
+    findings.addAll(NatureSearch.of(open));
+    findings.sort(Comparator.comparingDouble(Finding::severity).reversed());
+    return findings;
+  }
+
+  /**
+   * Paints the lineup could spare, each for one reason only: a near twin, a stand-in of the same
+   * colour, or that it earns next to nothing.
+   */
+  private static List<Finding> spare(Case open, List<StandIn> standIns) {
+    List<Finding> found = new ArrayList<>();
+    Set<String> explained = new HashSet<>();
+    for (NearTwins twins : NearTwinsSearch.of(open)) {
+      found.add(twins);
+      explained.add(twins.keepPaintId());
+      explained.add(twins.sparePaintId());
+    }
+    for (StandIn standIn : standIns) {
+      if (standIn.isSame() && explained.add(standIn.paintId())) {
+        found.add(standIn);
+      }
+    }
+    for (Earning earning : open.figures().earnings()) {
+      if (earning.isPassenger() && explained.add(earning.paintId())) {
+        found.add(new Passenger(earning, open.empty(earning.paintId())));
+      }
+    }
+    return found;
+  }
+}

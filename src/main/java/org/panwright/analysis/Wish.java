@@ -1,0 +1,27 @@
+package org.panwright.analysis;
+
+import java.util.Optional;
+import org.panwright.kit.Edit;
+
+/**
+ * A tried or wished-for paint that would bring the lineup hues which nothing on the shelf brings.
+ *
+ * @param paintId the paint
+ * @param fromDeg where the widest such arc starts, OKLCh degrees
+ * @param toDeg where it ends, going up
+ * @param possible the best chroma of the shelf within the arc
+ * @param brought the best chroma with that paint
+ */
+public record Wish(String paintId, double fromDeg, double toDeg, double possible, double brought)
+    implements Finding {
+  /** A remark: it cannot be mended from the shelf. */
+  @Override
+  public double severity() {
+    return 0.08;
+  }
+
+  @Override
+  public Optional<Edit> cure() {
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,40 @@
+package org.panwright.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.panwright.paint.Ownership;
+import org.panwright.paint.Paint;
+
+/**
+ * Finds tried and wished-for paints worth having: with them the lineup has an arc of at least 15°
+ * of which the shelf has less than 65 %, by the measure of a hue gap.
+ */
+final class WishSearch {
+  private WishSearch() {}
+
+  static List<Finding> of(Case open) {
+    double[] shelf = HueArc.closed(open.shelf().ring().toArray());
+    List<Finding> found = new ArrayList<>();
+    List<String> inside = open.paints().stream().map(Paint::id).toList();
+    for (Paint paint : open.kit().shelf().paints()) {
+      if (paint.ownership() != Ownership.OWNED && !inside.contains(paint.id())) {
+        Ring.Gatherer with = new Ring.Gatherer(open.figures().ring());
+        open.walk().with(open.table().indexOf(paint.id()), open.members(), with);
+        double[] brought = HueArc.closed(with.ring().toArray());
+        HueArc.missing(shelf, brought).stream()
+            .max(Comparator.comparingInt(HueArc::steps))
+            .ifPresent(
+                arc ->
+                    found.add(
+                        new Wish(
+                            paint.id(),
+                            arc.fromDeg(),
+                            arc.toDeg(),
+                            arc.highest(shelf),
+                            arc.highest(brought))));
+      }
+    }
+    return found;
+  }
+}
