@@ -73,15 +73,10 @@ public record Balance(
         (int) lightness.stream().filter(l -> l < DARK_BELOW).count(),
         (int)
             paints.stream()
-                .filter(
-                    p -> p.handling().transparency().compareTo(Transparency.SEMI_OPAQUE) >= 0)
+                .filter(p -> p.handling().transparency().compareTo(Transparency.SEMI_OPAQUE) >= 0)
                 .count(),
-        (int)
-            paints.stream()
-                .filter(p -> p.handling().staining() == Staining.HIGH)
-                .count(),
-        (int)
-            paints.stream().filter(p -> p.handling().granulation() != Granulation.NONE).count(),
+        (int) paints.stream().filter(p -> p.handling().staining() == Staining.HIGH).count(),
+        (int) paints.stream().filter(p -> p.handling().granulation() != Granulation.NONE).count(),
         (int) paints.stream().filter(p -> p.pigments().size() > 1).count(),
         leanings);
   }
@@ -99,8 +94,7 @@ public record Balance(
 
   private static double bodyHue(Case open, Paint paint) {
     Lab lab =
-        new Mixer(open.table())
-            .lab(Recipe.of(paint.id()), open.kit().washes().load(Wash.MILK));
+        new Mixer(open.table()).lab(Recipe.of(paint.id()), open.kit().washes().load(Wash.MILK));
     return Oklab.ofD65(lab.toXyz(Light.D65.white())).toOklch().hueDeg();
   }
 }

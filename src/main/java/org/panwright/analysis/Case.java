@@ -108,8 +108,7 @@ final class Case {
   /** The dry coat of one strength part of a paint. */
   Lab tint(String paintId) {
     return tints.computeIfAbsent(
-        paintId,
-        id -> new Mixer(table).lab(Recipe.of(id), table.tintLoad(table.indexOf(id))));
+        paintId, id -> new Mixer(table).lab(Recipe.of(id), table.tintLoad(table.indexOf(id))));
   }
 
   /** The edit that puts a paint into the first empty well, pans before dabs, if there is one. */

@@ -9,7 +9,17 @@ import org.panwright.kit.Edit;
  * <p>A list of findings is ordered by {@link #severity()}, worst first.
  */
 public sealed interface Finding
-    permits EmptyLineup, HueGap, NoDark, Fading, NearTwins, StandIn, Passenger, Lopsided, Metals, Wish, Nature {
+    permits EmptyLineup,
+        HueGap,
+        NoDark,
+        Fading,
+        NearTwins,
+        StandIn,
+        Passenger,
+        Lopsided,
+        Metals,
+        Wish,
+        Nature {
   /** How much it matters: 0 a remark, 1 as bad as can be. */
   double severity();
 

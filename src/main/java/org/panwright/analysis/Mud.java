@@ -97,8 +97,7 @@ public record Mud(List<PairMud> muddy, List<PairMud> greys, Map<String, Double> 
     return Oklab.ofD65(lab.toXyz(Light.D65.white())).toOklch().c();
   }
 
-  private static Map<String, Double> byPaint(
-      OpticsTable table, MixGrid grid, List<PairMud> muddy) {
+  private static Map<String, Double> byPaint(OpticsTable table, MixGrid grid, List<PairMud> muddy) {
     Map<String, Double> byPaint = new LinkedHashMap<>();
     for (int row = 0; row < grid.size(); row++) {
       String id = table.ids().get(grid.paint(row));

@@ -15,7 +15,9 @@ public record Nature(Kind kind, List<String> paintIds) implements Finding {
   public enum Kind {
     /** Whites: mixes with them turn to opaque pastels. */
     WHITE,
-    /** Three or more pigments in one tube: mixes with them dull sooner and are harder to foretell. */
+    /**
+     * Three or more pigments in one tube: mixes with them dull sooner and are harder to foretell.
+     */
     MANY_PIGMENTS
   }
 

@@ -1,6 +1,10 @@
 package org.panwright.analysis;
 
+import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.List;
+import org.panwright.colour.Difference;
+import org.panwright.colour.Lab;
 
 /**
  * All colours some paints can mix, counted as occupied cells of CIELAB with edges of 5.
@@ -42,14 +46,78 @@ public final class Reach {
     return cells.cardinality();
   }
 
-  /** The share of this reach that {@code other} covers, 0..1; 1 if there is nothing to cover. */
+  /**
+   * The share of this reach that {@code other} covers, 0..1; 1 if there is nothing to cover.
+   *
+   * <p>A cell is covered if the other occupies it or one that shares a face with it: the net does
+   * not fill a reach evenly, and a hole of the net is no missing colour.
+   */
   public double coveredBy(Reach other) {
-    if (cells.isEmpty()) {
-      return 1;
+    return cells.isEmpty() ? 1 : 1 - (double) beyond(other).cardinality() / size();
+  }
+
+  /**
+   * Colours of this reach that {@code other} does not cover, as far from each other as may be.
+   *
+   * <p>The first is the one farthest from L* 50 grey, each further one the farthest from those
+   * before.
+   *
+   * @return cell centres, CIELAB under D65, at most {@code most}
+   */
+  public List<Lab> samplesBeyond(Reach other, int most) {
+    List<Lab> centres = beyond(other).stream().mapToObj(Reach::centre).toList();
+    List<Lab> samples = new ArrayList<>();
+    double[] nearest = new double[centres.size()];
+    for (int i = 0; i < nearest.length; i++) {
+      nearest[i] = Difference.ab(centres.get(i), new Lab(50, 0, 0));
     }
-    BitSet common = (BitSet) cells.clone();
-    common.and(other.cells);
-    return (double) common.cardinality() / cells.cardinality();
+    while (samples.size() < Math.min(most, centres.size())) {
+      int farthest = 0;
+      for (int i = 1; i < nearest.length; i++) {
+        if (nearest[i] > nearest[farthest]) {
+          farthest = i;
+        }
+      }
+      Lab sample = centres.get(farthest);
+      for (int i = 0; i < nearest.length; i++) {
+        double away = Difference.ab(centres.get(i), sample);
+        nearest[i] = samples.isEmpty() ? away : Math.min(nearest[i], away);
+      }
+      samples.add(sample);
+    }
+    return samples;
+  }
+
+  /** The cells that {@code other} does not cover. */
+  private BitSet beyond(Reach other) {
+    BitSet beyond = (BitSet) cells.clone();
+    beyond.andNot(other.cells);
+    for (int cell = beyond.nextSetBit(0); cell >= 0; cell = beyond.nextSetBit(cell + 1)) {
+      if (other.besides(cell)) {
+        beyond.clear(cell);
+      }
+    }
+    return beyond;
+  }
+
+  /** Whether a cell that shares a face with this one is occupied. */
+  private boolean besides(int cell) {
+    int b = cell % AB_CELLS;
+    int a = cell / AB_CELLS % AB_CELLS;
+    int plane = AB_CELLS * AB_CELLS;
+    return (b > 0 && cells.get(cell - 1))
+        || (b < AB_CELLS - 1 && cells.get(cell + 1))
+        || (a > 0 && cells.get(cell - AB_CELLS))
+        || (a < AB_CELLS - 1 && cells.get(cell + AB_CELLS))
+        || (cell >= plane && cells.get(cell - plane))
+        || cells.get(cell + plane);
+  }
+
+  private static Lab centre(int cell) {
+    int l = cell / (AB_CELLS * AB_CELLS);
+    int a = cell / AB_CELLS % AB_CELLS;
+    int b = cell % AB_CELLS;
+    return new Lab((l + 0.5) * EDGE, AB_FROM + (a + 0.5) * EDGE, AB_FROM + (b + 0.5) * EDGE);
   }
 
   @Override

@@ -154,27 +154,8 @@ public final class Recipes {
     Wash[] all = Wash.values();
     double low = Math.log(washes.load(all[Math.min(all.length - 1, wash.ordinal() + 1)]));
     double high = Math.log(washes.load(all[Math.max(0, wash.ordinal() - 1)]));
-    double golden = (Math.sqrt(5) - 1) / 2;
-    double lower = high - golden * (high - low);
-    double upper = low + golden * (high - low);
-    double atLower = away(Math.exp(lower), target);
-    double atUpper = away(Math.exp(upper), target);
-    while (high - low > 0.01) {
-      if (atLower < atUpper) {
-        high = upper;
-        upper = lower;
-        atUpper = atLower;
-        lower = high - golden * (high - low);
-        atLower = away(Math.exp(lower), target);
-      } else {
-        low = lower;
-        lower = upper;
-        atLower = atUpper;
-        upper = low + golden * (high - low);
-        atUpper = away(Math.exp(upper), target);
-      }
-    }
-    double settled = Math.exp((low + high) / 2);
+    double settled =
+        Math.exp(GoldenSection.least(low, high, 0.01, ln -> away(Math.exp(ln), target)));
     double named = washes.load(wash);
     return away(settled, target) < away(named, target) ? settled : named;
   }

@@ -10,7 +10,7 @@ import org.panwright.mixing.Recipe;
  * @param paintId the paint stood in for
  * @param recipe the mix, in whole strength parts of two or three paints
  * @param masstone ΔE00 between the masstone coats
- * @param tint ΔE00 between the coats of one strength part
+ * @param tint ΔE00 between the paint's coat of one strength part and the mix thinned to fit it best
  * @param cure the edit that empties the well of the paint
  */
 public record StandIn(

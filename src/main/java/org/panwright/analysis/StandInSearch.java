@@ -24,6 +24,12 @@ import org.panwright.mixing.Surface;
 final class StandInSearch {
   private static final int LOOKED_INTO = 12;
 
+  /** Dilutions of a mix tried as its tint, relative to one strength part. */
+  private static final double[] TINTS = {1 / Math.sqrt(2), 1, Math.sqrt(2)};
+
+  /** Doubles kept of a mix: L*, a*, b* of its masstone, then of its tints. */
+  private static final int COAT = 3 + 3 * TINTS.length;
+
   private static final List<Parts> PAIR_PARTS =
       Ratio.GRID.stream().map(r -> new Parts(r.first(), r.second(), 0)).toList();
   private static final List<Parts> TRIAD_PARTS =
@@ -34,7 +40,7 @@ final class StandInSearch {
   private final BatchMixer mixer;
   private final List<PaintSet> sets = new ArrayList<>();
   private final List<float[]> coats = new ArrayList<>();
-  private final double[] lab = new double[6];
+  private final double[] lab = new double[COAT];
 
   private StandInSearch(OpticsTable table, int[] members) {
     this.table = table;
@@ -77,25 +83,32 @@ final class StandInSearch {
   }
 
   private void mix(PaintSet set, List<Parts> parts) {
-    float[] coat = new float[6 * parts.size()];
+    float[] coat = new float[COAT * parts.size()];
     for (int i = 0; i < parts.size(); i++) {
       paint(set, parts.get(i));
-      for (int c = 0; c < 6; c++) {
-        coat[6 * i + c] = (float) lab[c];
+      for (int c = 0; c < COAT; c++) {
+        coat[COAT * i + c] = (float) lab[c];
       }
     }
     sets.add(set);
     coats.add(coat);
   }
 
-  /** Writes the masstone and the tint of a mix. */
-  private void paint(PaintSet set, Parts parts) {
-    double tint = set.stir(mixer, table, parts);
+  /**
+   * Writes the masstone and the tints of a mix.
+   *
+   * @return the load of one strength part of it
+   */
+  private double paint(PaintSet set, Parts parts) {
+    double tintLoad = set.stir(mixer, table, parts);
     mixer.writeLab(1, lab, 0);
-    mixer.writeLab(tint, lab, 3);
+    for (int i = 0; i < TINTS.length; i++) {
+      mixer.writeLab(tintLoad * TINTS[i], lab, 3 + 3 * i);
+    }
+    return tintLoad;
   }
 
-  private record Promise(PaintSet set, double squared) {}
+  private record Promise(PaintSet set, double away) {}
 
   private StandIn best(int member, Case open) {
     String id = table.ids().get(member);
@@ -107,9 +120,9 @@ final class StandInSearch {
     for (Promise promise : promising(member, toMasstone, toTint)) {
       PaintSet set = promise.set();
       Parts parts = bestParts(set, toMasstone, toTint);
-      paint(set, parts);
+      double tintLoad = paint(set, parts);
       double thick = Difference.ciede2000(masstone, new Lab(lab[0], lab[1], lab[2]));
-      double thin = Difference.ciede2000(tint, new Lab(lab[3], lab[4], lab[5]));
+      double thin = thinned(tintLoad, tint);
       if (best == null || thick + thin < best.masstone() + best.tint()) {
         best = new StandIn(id, set.recipe(table, parts), thick, thin, open.empty(id));
       }
@@ -122,9 +135,11 @@ final class StandInSearch {
     double least = Double.POSITIVE_INFINITY;
     for (Parts parts : set.parts()) {
       paint(set, parts);
-      double away =
-          Math.sqrt(masstone.squared(lab[0], lab[1], lab[2]))
-              + Math.sqrt(tint.squared(lab[3], lab[4], lab[5]));
+      double thin = Double.POSITIVE_INFINITY;
+      for (int at = 3; at < COAT; at += 3) {
+        thin = Math.min(thin, tint.squared(lab[at], lab[at + 1], lab[at + 2]));
+      }
+      double away = Math.sqrt(masstone.squared(lab[0], lab[1], lab[2])) + Math.sqrt(thin);
       if (away < least) {
         least = away;
         best = parts;
@@ -133,16 +148,29 @@ final class StandInSearch {
     return best;
   }
 
+  /** The least ΔE00 of the mix at hand to a tint, thinned as it fits best. */
+  private double thinned(double tintLoad, Lab tint) {
+    double load =
+        GoldenSection.least(
+            Math.log(tintLoad / 2), Math.log(tintLoad * 2), 0.01, ln -> away(Math.exp(ln), tint));
+    return away(Math.exp(load), tint);
+  }
+
+  private double away(double load, Lab tint) {
+    mixer.writeLab(load, lab, 3);
+    return Difference.ciede2000(tint, new Lab(lab[3], lab[4], lab[5]));
+  }
+
   private PriorityQueue<Promise> promising(int member, Nearness masstone, Nearness tint) {
     PriorityQueue<Promise> best =
-        new PriorityQueue<>(Comparator.comparingDouble(Promise::squared).reversed());
+        new PriorityQueue<>(Comparator.comparingDouble(Promise::away).reversed());
     for (int set = 0; set < sets.size(); set++) {
       if (sets.get(set).holds(member)) {
         continue;
       }
-      double squared = nearest(coats.get(set), masstone, tint);
-      if (best.size() < LOOKED_INTO || squared < best.element().squared()) {
-        best.add(new Promise(sets.get(set), squared));
+      double away = nearest(coats.get(set), masstone, tint);
+      if (best.size() < LOOKED_INTO || away < best.element().away()) {
+        best.add(new Promise(sets.get(set), away));
         if (best.size() > LOOKED_INTO) {
           best.remove();
         }
@@ -153,10 +181,13 @@ final class StandInSearch {
 
   private static double nearest(float[] coat, Nearness masstone, Nearness tint) {
     double least = Double.POSITIVE_INFINITY;
-    for (int at = 0; at < coat.length; at += 6) {
-      double thick = masstone.squared(coat[at], coat[at + 1], coat[at + 2]);
-      double thin = tint.squared(coat[at + 3], coat[at + 4], coat[at + 5]);
-      least = Math.min(least, thick + thin + 2 * Math.sqrt(thick * thin));
+    for (int from = 0; from < coat.length; from += COAT) {
+      double thick = masstone.squared(coat[from], coat[from + 1], coat[from + 2]);
+      double thin = Double.POSITIVE_INFINITY;
+      for (int at = from + 3; at < from + COAT; at += 3) {
+        thin = Math.min(thin, tint.squared(coat[at], coat[at + 1], coat[at + 2]));
+      }
+      least = Math.min(least, Math.sqrt(thick) + Math.sqrt(thin));
     }
     return least;
   }

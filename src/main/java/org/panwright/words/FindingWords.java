@@ -78,9 +78,7 @@ public final class FindingWords {
     } else if (finding instanceof Wish wish) {
       return name(kit, wish.paintId()) + " is worth wishing for";
     } else if (finding instanceof Nature nature) {
-      return nature.kind() == Nature.Kind.WHITE
-          ? "A white in the box"
-          : "Paints of many pigments";
+      return nature.kind() == Nature.Kind.WHITE ? "A white in the box" : "Paints of many pigments";
     } else if (finding instanceof Metals metals) {
       return "Handle with care: "
           + list(metals.paintIds().keySet().stream().map(FindingWords::metal).toList());
@@ -203,7 +201,8 @@ public final class FindingWords {
     return switch (lopsided.side()) {
       case CROWDED ->
           "%d of %d are %s"
-              .formatted(lopsided.count(), lopsided.paints(), group(lopsided.group().orElseThrow()));
+              .formatted(
+                  lopsided.count(), lopsided.paints(), group(lopsided.group().orElseThrow()));
       case MISSING -> "No " + oneOf(lopsided.group().orElseThrow());
       case OPAQUE -> share(lopsided, "opaque");
       case STAINING -> share(lopsided, "strongly staining");
@@ -262,9 +261,9 @@ public final class FindingWords {
                             list(entry.getValue().stream().map(id -> name(kit, id)).toList())))
             .collect(Collectors.joining("; "));
     return sentence(which)
-        + " Don't point the brush with your lips, don't sand or spray, wash your hands, and carry the"
-        + " rinse water home rather than pouring it out. The maker's safety sheet and local rules"
-        + " decide.";
+        + " Don't point the brush with your lips, don't sand or spray, wash your hands, and carry"
+        + " the rinse water home rather than pouring it out. The maker's safety sheet and local"
+        + " rules decide.";
   }
 
   /** A recipe in strength parts, for example "2 parts Ochre, 1 part Blue". */

@@ -63,16 +63,19 @@ class BalanceTest {
 
   @Test
   void fiveYellowsOfTwelveAreACrowd() {
-    Balance crowded = Lineups.judge(kit("PY154", "PY65", "PY3", "PY83", "PY175", "PR254", "PV19", "PB29", "PB15:3", "PG7", "PY43", "PBr7")).balance();
+    Balance crowded =
+        Lineups.judge(
+                kit(
+                    "PY154", "PY65", "PY3", "PY83", "PY175", "PR254", "PV19", "PB29", "PB15:3",
+                    "PG7", "PY43", "PBr7"))
+            .balance();
     assertThat(LopsidedSearch.of(crowded))
-        .containsExactly(
-            new Lopsided(Lopsided.Side.CROWDED, Optional.of(HueGroup.YELLOWS), 5, 12));
+        .containsExactly(new Lopsided(Lopsided.Side.CROWDED, Optional.of(HueGroup.YELLOWS), 5, 12));
   }
 
   @Test
   void aBoxWithoutBlueIsLopsided() {
-    Balance balance =
-        Lineups.judge(kit("PY154", "PR254", "PV19", "PG7", "PY43", "PBr7")).balance();
+    Balance balance = Lineups.judge(kit("PY154", "PR254", "PV19", "PG7", "PY43", "PBr7")).balance();
     assertThat(LopsidedSearch.of(balance))
         .contains(new Lopsided(Lopsided.Side.MISSING, Optional.of(HueGroup.BLUES), 0, 6));
   }

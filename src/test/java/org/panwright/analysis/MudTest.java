@@ -28,7 +28,9 @@ class MudTest {
     assertThat(mud.byPaint()).isEmpty();
   }
 
-  /** A warm red with a warm blue dulls, a cool red with a cool blue stays clean (common practice). */
+  /**
+   * A warm red with a warm blue dulls, a cool red with a cool blue stays clean (common practice).
+   */
   @Test
   void crossingTheCircleMuddiesMoreThanStayingOnOneSide() {
     double clean = mud("PR122", "PB29").muddy().get(0).loss();
@@ -59,8 +61,7 @@ class MudTest {
     double sum = 0;
     for (Ratio ratio : Ratio.GRID) {
       double share = (double) ratio.first() / (ratio.first() + ratio.second());
-      double mix =
-          chroma(table, Recipe.of("PY65", ratio.first(), "PB15:3", ratio.second()), load);
+      double mix = chroma(table, Recipe.of("PY65", ratio.first(), "PB15:3", ratio.second()), load);
       sum += Math.max(0, 1 - mix / (share * first + (1 - share) * second));
     }
     PairMud pair = mud("PY65", "PB15:3").muddy().get(0);

@@ -1,10 +1,12 @@
 package org.panwright.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.panwright.colour.Lab;
 
 class ReachTest {
   @ParameterizedTest(name = "{6}: {0} {1} {2} and {3} {4} {5}")
@@ -23,16 +25,33 @@ class ReachTest {
     assertThat(Reach.cell(l1, a1, b1)).isBetween(0, Reach.CELLS - 1);
   }
 
+  /** Greys 10 apart lie two cells apart, so no cell stands in for another. */
   @Test
   void coverIsTheShareOfCommonCells() {
     Reach three = reach(0, 10, 20);
     Reach two = reach(10, 20);
     Reach other = reach(20, 30);
     assertThat(two.coveredBy(three)).isEqualTo(1);
-    assertThat(three.coveredBy(two)).isEqualTo(2 / 3.0);
+    assertThat(three.coveredBy(two)).isCloseTo(2 / 3.0, within(1e-12));
     assertThat(other.coveredBy(two)).isEqualTo(0.5);
     assertThat(reach().coveredBy(two)).isEqualTo(1);
     assertThat(three.size()).isEqualTo(3);
+  }
+
+  @Test
+  void aNeighbouringCellCovers() {
+    assertThat(reach(12).coveredBy(reach(17))).isEqualTo(1);
+    assertThat(reach(12).coveredBy(reach(22))).isZero();
+    assertThat(reach(100).coveredBy(reach(96))).isEqualTo(1);
+  }
+
+  @Test
+  void samplesAreFarFromEachOther() {
+    Reach wide = reach(2, 12, 22, 32, 92);
+    assertThat(wide.samplesBeyond(reach(22), 2))
+        .containsExactly(new Lab(2.5, 0 + 2.5, 2.5), new Lab(92.5, 2.5, 2.5));
+    assertThat(wide.samplesBeyond(reach(22), 12)).hasSize(4);
+    assertThat(wide.samplesBeyond(wide, 12)).isEmpty();
   }
 
   /** A reach of greys: one mix at each L* in all washes. */

@@ -115,8 +115,7 @@ class RecipesTest {
         set.stir(mixer, TABLE, parts);
         for (Wash wash : Wash.values()) {
           mixer.writeLab(WASHES.load(wash), lab, 0);
-          least =
-              Math.min(least, Difference.ciede2000(target, new Lab(lab[0], lab[1], lab[2])));
+          least = Math.min(least, Difference.ciede2000(target, new Lab(lab[0], lab[1], lab[2])));
         }
       }
     }
