@@ -43,6 +43,22 @@ public record FittedText(Typeface face, double sizePt, List<String> lines, boole
     return at(xMm, topMm, widthMm, align, Ink.BLACK);
   }
 
+  /**
+   * The lines placed in black, running upwards from {@code bottomMm}, the first one's left edge at
+   * {@code leftMm}.
+   */
+  public List<Mark> upwards(double leftMm, double bottomMm) {
+    List<Mark> marks = new ArrayList<>();
+    double baseline = leftMm + baselineMm();
+    for (String line : lines) {
+      if (!line.isEmpty()) {
+        marks.add(new Mark.Text(face, sizePt, baseline, bottomMm, true, Ink.BLACK, line));
+      }
+      baseline += Typeface.leadingMm(sizePt);
+    }
+    return marks;
+  }
+
   /** The same in an ink of choice. */
   public List<Mark> at(double xMm, double topMm, double widthMm, Align align, Srgb ink) {
     List<Mark> marks = new ArrayList<>();
