@@ -22,6 +22,11 @@ interface Disk {
         }
 
         @Override
+        public boolean mayChange(Path file) {
+          return Files.isWritable(file);
+        }
+
+        @Override
         public void moveOver(Path from, Path to) throws IOException {
           try {
             Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
@@ -30,6 +35,9 @@ interface Disk {
           }
         }
       };
+
+  /** Whether a file that is there is not marked as read-only. */
+  boolean mayChange(Path file);
 
   /** Makes a file that does not exist yet. */
   Sink create(Path fresh) throws IOException;

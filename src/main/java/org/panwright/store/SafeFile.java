@@ -43,7 +43,7 @@ public final class SafeFile {
     Path temporary = null;
     try {
       Path target = target(file);
-      if (Files.exists(target) && !Files.isWritable(target)) {
+      if (Files.exists(target) && !disk.mayChange(target)) {
         throw new FileProblemException(new FileProblem.FileProtected(file));
       }
       temporary = target.resolveSibling(temporaryName(target));

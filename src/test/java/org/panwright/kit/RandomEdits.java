@@ -20,7 +20,7 @@ import org.panwright.paint.Transparency;
 import org.panwright.paint.WashStrengths;
 
 /** A painter who does anything at all that the kit in hand allows; the same seed does the same. */
-final class RandomEdits {
+public final class RandomEdits {
   private final Random random;
   private final List<Function<Kit, Optional<Edit>>> kinds =
       List.of(
@@ -46,12 +46,13 @@ final class RandomEdits {
           kit -> Optional.of(new Edit.RenameKit(fresh("kit"))));
   private int counter;
 
-  RandomEdits(long seed) {
+  /** A painter of this seed. */
+  public RandomEdits(long seed) {
     random = new Random(seed);
   }
 
   /** An edit that fits {@code kit}. */
-  Edit next(Kit kit) {
+  public Edit next(Kit kit) {
     Optional<Edit> edit = Optional.empty();
     while (edit.isEmpty()) {
       edit = kinds.get(random.nextInt(kinds.size())).apply(kit);
@@ -137,7 +138,7 @@ final class RandomEdits {
   }
 
   /** The edits of a sequence, each fitting the kit the ones before it made. */
-  List<Edit> sequence(Kit start, int length) {
+  public List<Edit> sequence(Kit start, int length) {
     List<Edit> edits = new ArrayList<>();
     Kit kit = start;
     for (int i = 0; i < length; i++) {

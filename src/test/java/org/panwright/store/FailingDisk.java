@@ -56,6 +56,11 @@ final class FailingDisk implements Disk {
   }
 
   @Override
+  public boolean mayChange(Path file) {
+    return REAL.mayChange(file);
+  }
+
+  @Override
   public void moveOver(Path from, Path to) throws IOException {
     failAt(Step.MOVE);
     REAL.moveOver(from, to);

@@ -269,6 +269,15 @@ class KitFilesTest {
     assertThat(again.notices()).isEmpty();
   }
 
+  /** As some editors save a text: RFC 8259 allows a reader to overlook the mark. */
+  @ParameterizedTest
+  @ValueSource(strings = {"UTF-8", "UTF-16BE", "UTF-16LE"})
+  void aTextWithAByteOrderMarkOpens(String encoding) throws Exception {
+    saved();
+    Files.write(file, ("\uFEFF" + Files.readString(file)).getBytes(encoding));
+    assertThat(files.open(file).kit()).isEqualTo(SampleKit.KIT);
+  }
+
   @ParameterizedTest
   @EnumSource(FailingDisk.Step.class)
   void aSaveThatFailsHalfWayLosesNothing(FailingDisk.Step step) throws Exception {

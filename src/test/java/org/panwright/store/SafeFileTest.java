@@ -112,6 +112,34 @@ class SafeFileTest {
             e -> assertThat(e.problem()).isEqualTo(new FileProblem.FolderClosed(file)));
   }
 
+  /** Not by real permissions: a test may run as a user to whom none apply. */
+  @Test
+  void aFileMarkedReadOnlyIsLeftAlone() throws Exception {
+    Path file = Files.writeString(folder.resolve("a.txt"), "old");
+    Disk guarded =
+        new Disk() {
+          @Override
+          public Sink create(Path fresh) throws IOException {
+            return REAL.create(fresh);
+          }
+
+          @Override
+          public boolean mayChange(Path asked) {
+            return !asked.endsWith("a.txt");
+          }
+
+          @Override
+          public void moveOver(Path from, Path to) throws IOException {
+            REAL.moveOver(from, to);
+          }
+        };
+    assertThatThrownBy(() -> new SafeFile(guarded).write(file, NEW))
+        .isInstanceOfSatisfying(
+            FileProblemException.class,
+            e -> assertThat(e.problem()).isEqualTo(new FileProblem.FileProtected(file)));
+    assertThat(file).hasContent("old");
+  }
+
   @Test
   void aMissingFolderIsTold() {
     Path file = folder.resolve("nowhere").resolve("a.txt");
