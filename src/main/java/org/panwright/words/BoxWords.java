@@ -17,11 +17,14 @@ public final class BoxWords {
   public static final String EMPTY = "empty";
   public static final String NO_LINEUP =
       "No lineup yet. Add one, and its box is laid out here to scale.";
+  public static final String ADD_LINEUP = "Add a lineup …";
   public static final String PICK_UP = "Pick up";
   public static final String MOVE_TO = "Move to well";
   public static final String FILL = "Fill";
   public static final String TAKE_OUT = "Take out";
   public static final String EDIT_BOX = "Change this box …";
+
+  private static final int LONGEST_NUMBER = 3;
 
   private BoxWords() {}
 
@@ -29,6 +32,17 @@ public final class BoxWords {
   public static String caption(Box box, int filled) {
     return "%s · %d of %d wells filled · %s × %s mm inside"
         .formatted(box.name(), filled, box.wells().size(), mm(box.widthMm()), mm(box.heightMm()));
+  }
+
+  /** A well within a sentence: "well 7", but just "dab 2" where the label speaks for itself. */
+  public static String name(Well well) {
+    return well.label().length() <= LONGEST_NUMBER ? WELL + " " + well.label() : well.label();
+  }
+
+  /** A well at the beginning of a sentence. */
+  public static String heading(Well well) {
+    String name = name(well);
+    return name.substring(0, 1).toUpperCase(Locale.UK) + name.substring(1);
   }
 
   /** How far a well is filled. */
@@ -51,13 +65,13 @@ public final class BoxWords {
 
   /** For the ear: a well with a paint. */
   public static String spokenFull(Well well, Paint paint, String hue, Fill fill) {
-    return "Well %s: %s, %s, %s, %s"
-        .formatted(well.label(), paint.name(), paint.codes(), hue, label(fill));
+    return "%s: %s, %s, %s, %s"
+        .formatted(heading(well), paint.name(), paint.codes(), hue, label(fill));
   }
 
   /** For the ear: an empty well. */
   public static String spokenEmpty(Well well) {
-    return "Well %s: empty %s".formatted(well.label(), label(well.kind()));
+    return "%s: empty %s".formatted(heading(well), label(well.kind()));
   }
 
   /** For the ear: a well over which something is held. */
@@ -95,15 +109,21 @@ public final class BoxWords {
     return "%s, empty.\nDrag a paint here from the shelf.".formatted(place(well));
   }
 
+  /** When a well with a paint is picked: what the keys do. */
+  public static String picked(Well well, Paint paint) {
+    return "%s: %s (%s). Enter picks it up, F changes the fill, Delete takes it out."
+        .formatted(heading(well), paint.name(), paint.codes());
+  }
+
   /** When there is nothing to pick up, empty or fill. */
   public static String emptyAlready(Well well) {
-    return "Well %s is empty. Choose a paint on the shelf and press Enter to carry it here."
-        .formatted(well.label());
+    return "%s is empty. Choose a paint on the shelf and press Enter to carry it here."
+        .formatted(heading(well));
   }
 
   /** After the fill was changed. */
   public static String filled(Paint paint, Well well, Fill fill) {
-    return "Well %s: %s, %s.".formatted(well.label(), paint.name(), label(fill));
+    return "%s: %s, %s.".formatted(heading(well), paint.name(), label(fill));
   }
 
   /** A well to move to in a menu, with the paint that would change places. */
@@ -114,8 +134,8 @@ public final class BoxWords {
   }
 
   private static String place(Well well) {
-    return "Well %s, %s %s × %s mm"
-        .formatted(well.label(), label(well.kind()), mm(well.widthMm()), mm(well.heightMm()));
+    return "%s, %s %s × %s mm"
+        .formatted(heading(well), label(well.kind()), mm(well.widthMm()), mm(well.heightMm()));
   }
 
   private static String mm(double mm) {

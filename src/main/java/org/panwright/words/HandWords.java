@@ -23,34 +23,34 @@ public final class HandWords {
   }
 
   public static String willPlace(Paint paint, Well well) {
-    return "Puts %s into well %s.".formatted(name(paint), well.label());
+    return "Puts %s into %s.".formatted(name(paint), BoxWords.name(well));
   }
 
   public static String willReplace(Paint paint, Paint out, Well well) {
-    return "Puts %s into well %s; %s goes back to the shelf."
-        .formatted(name(paint), well.label(), out.name());
+    return "Puts %s into %s; %s goes back to the shelf."
+        .formatted(name(paint), BoxWords.name(well), out.name());
   }
 
   public static String willMove(Paint paint, Well from, Well to) {
-    return "Moves %s from well %s to well %s.".formatted(name(paint), from.label(), to.label());
+    return "Moves %s from %s to %s.".formatted(name(paint), BoxWords.name(from), BoxWords.name(to));
   }
 
   public static String willSwap(Paint paint, Well from, Paint other, Well to) {
-    return "Swaps %s (well %s) with %s (well %s)."
-        .formatted(paint.name(), from.label(), other.name(), to.label());
+    return "Swaps %s (%s) with %s (%s)."
+        .formatted(paint.name(), BoxWords.name(from), other.name(), BoxWords.name(to));
   }
 
   public static String willTakeOut(Paint paint, Well from) {
-    return "Takes %s out of well %s.".formatted(name(paint), from.label());
+    return "Takes %s out of %s.".formatted(name(paint), BoxWords.name(from));
   }
 
   public static String placed(Paint paint, Well well) {
-    return "%s is in well %s now.".formatted(name(paint), well.label());
+    return "%s is in %s now.".formatted(name(paint), BoxWords.name(well));
   }
 
   public static String replaced(Paint paint, Paint out, Well well) {
-    return "%s is in well %s now; %s is back on the shelf."
-        .formatted(name(paint), well.label(), out.name());
+    return "%s is in %s now; %s is back on the shelf."
+        .formatted(name(paint), BoxWords.name(well), out.name());
   }
 
   public static String moved(Paint paint, Well to) {
@@ -58,16 +58,17 @@ public final class HandWords {
   }
 
   public static String swapped(Paint paint, Well to, Paint other, Well from) {
-    return "%s is in well %s now, %s in well %s."
-        .formatted(paint.name(), to.label(), other.name(), from.label());
+    return "%s is in %s now, %s in %s."
+        .formatted(paint.name(), BoxWords.name(to), other.name(), BoxWords.name(from));
   }
 
   public static String takenOut(Paint paint, Well from) {
-    return "Well %s is empty now; %s is back on the shelf.".formatted(from.label(), paint.name());
+    return "%s is empty now; %s is back on the shelf."
+        .formatted(BoxWords.heading(from), paint.name());
   }
 
   public static String staysInWell(Paint paint, Well well) {
-    return "%s stays in well %s.".formatted(name(paint), well.label());
+    return "%s stays in %s.".formatted(name(paint), BoxWords.name(well));
   }
 
   public static String staysOnShelf(Paint paint) {

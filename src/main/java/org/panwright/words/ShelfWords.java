@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import org.panwright.kit.Well;
 import org.panwright.paint.HueFamily;
 import org.panwright.paint.OpticsSource;
-import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
 
 /** What the shelf says. */
@@ -44,10 +43,14 @@ public final class ShelfWords {
 
   private ShelfWords() {}
 
-  /** The second line of a paint: codes, family and, unless it is there, how it stands. */
+  /** The second line of a paint: codes, how it stands unless it is there, and family. */
   public static String codesAndFamily(Paint paint, HueFamily family) {
     String standing =
-        paint.ownership() == Ownership.OWNED ? "" : PaintWords.label(paint.ownership()) + " · ";
+        switch (paint.ownership()) {
+          case OWNED -> "";
+          case TRIED -> "tried · ";
+          case WISHED -> "wished · ";
+        };
     return paint.codes() + " · " + standing + PaintWords.label(family);
   }
 
@@ -109,7 +112,7 @@ public final class ShelfWords {
   public static String where(List<Well> wells) {
     return switch (wells.size()) {
       case 0 -> "not in the box";
-      case 1 -> "in well " + place(wells);
+      case 1 -> "in " + BoxWords.name(wells.get(0));
       default -> "in wells " + place(wells);
     };
   }
@@ -138,14 +141,23 @@ public final class ShelfWords {
         .orElse(well.label() + ", empty");
   }
 
+  /** When a paint is picked: what can be done with it. */
+  public static String picked(Paint paint) {
+    return "%s (%s). Enter picks it up; a double click puts it into the next empty well."
+        .formatted(paint.name(), paint.codes());
+  }
+
+  /** When a paint was to go into the next empty well and there is none. */
   public static String full() {
     return "Every well is full. Drop the paint on the well whose paint it should replace.";
   }
 
+  /** When there is nowhere to carry a paint. */
   public static String noLineup() {
     return "There is no lineup yet. Add one to fill its wells.";
   }
 
+  /** After a paint has left all wells. */
   public static String takenOut(Paint paint) {
     return "%s is back on the shelf.".formatted(paint.name());
   }

@@ -75,9 +75,16 @@ public final class BoxModel {
     return hand;
   }
 
-  /** Picks a well. */
+  /** Picks a well, and says what can be done with it. */
   public void pick(String wellId) {
     session.selectionProperty().set(new Selection.OfWell(wellId));
+    well(wellId)
+        .ifPresent(
+            well ->
+                hand.say(
+                    occupant(wellId)
+                        .map(paint -> BoxWords.picked(well, paint))
+                        .orElseGet(() -> BoxWords.emptyAlready(well))));
   }
 
   /** Takes the paint of a well in hand, or says that the well is empty. */

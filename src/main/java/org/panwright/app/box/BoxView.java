@@ -3,6 +3,7 @@ package org.panwright.app.box;
 import java.util.Objects;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
+import javafx.scene.control.Button;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
 import javafx.scene.input.ContextMenuEvent;
@@ -41,13 +42,21 @@ public final class BoxView extends VBox {
     keys = new BoxKeys(model, drawing);
     getStyleClass().addAll("pane", "box");
     getStylesheets().add(sheet());
-    Label nothing = new Label(BoxWords.NO_LINEUP);
-    nothing.getStyleClass().addAll("soft", "nothing");
-    nothing.visibleProperty().bind(model.pictureProperty().map(Optional::isEmpty));
-    StackPane room = new StackPane(nothing, drawing);
+    StackPane room = new StackPane(drawing, nothing(editors));
     room.getStyleClass().add("box-room");
     VBox.setVgrow(room, Priority.ALWAYS);
     getChildren().addAll(heading(), room, status());
+  }
+
+  private VBox nothing(Editors editors) {
+    Label why = new Label(BoxWords.NO_LINEUP);
+    why.getStyleClass().add("soft");
+    Button add = new Button(BoxWords.ADD_LINEUP);
+    add.setOnAction(event -> editors.addLineup());
+    VBox nothing = new VBox(why, add);
+    nothing.getStyleClass().add("nothing");
+    nothing.visibleProperty().bind(model.pictureProperty().map(Optional::isEmpty));
+    return nothing;
   }
 
   private HBox heading() {

@@ -122,9 +122,11 @@ public final class Hand {
     status.set(report);
   }
 
-  /** Says something without doing anything. */
+  /** Says something without doing anything, unless something is held: then that goes first. */
   public void say(String sentence) {
-    status.set(sentence);
+    if (holding().isEmpty()) {
+      status.set(sentence);
+    }
   }
 
   private void release() {

@@ -99,10 +99,11 @@ public final class ShelfModel {
     return session.kit().shelf().paints().size();
   }
 
-  /** Picks a paint, which picks no well. */
+  /** Picks a paint, which picks no well, and says what can be done with it. */
   public void pick(String paintId) {
     if (!picked.get().equals(Optional.of(paintId))) {
       session.selectionProperty().set(new Selection.OfPaint(paintId));
+      session.kit().shelf().find(paintId).map(ShelfWords::picked).ifPresent(hand::say);
     }
   }
 

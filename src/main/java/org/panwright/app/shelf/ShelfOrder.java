@@ -6,15 +6,21 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.panwright.colour.Hue;
+import org.panwright.colour.HueWord;
 
 /** The orders a shelf can be shown in. */
 public enum ShelfOrder {
-  /** Round the box as painters lay it: by family, within it by hue. */
+  /**
+   * Round the box as painters lay it: by family, within it the same way round, from greenish yellow
+   * over red and blue to yellow green.
+   */
   HUE {
     @Override
     Comparator<ShelfRow> comparator() {
+      double start = HueWord.GREENISH_YELLOW.toDeg();
       return Comparator.comparing(ShelfRow::family)
-          .thenComparingDouble(row -> row.tones().body().hueDeg());
+          .thenComparingDouble(row -> Hue.arc(row.tones().body().hueDeg(), start));
     }
   },
   /** From A to Z. */

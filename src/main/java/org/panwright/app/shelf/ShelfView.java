@@ -4,6 +4,7 @@ import java.util.Objects;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Hyperlink;
@@ -58,7 +59,7 @@ public final class ShelfView extends VBox {
     StackPane.setAlignment(dropHere, Pos.TOP_CENTER);
     VBox.setVgrow(stack, Priority.ALWAYS);
     getChildren().addAll(heading(), searchBar(), orderBar(narrow), filters, stack);
-    prepareList();
+    prepareList(editors);
     prepareDrop();
   }
 
@@ -122,18 +123,25 @@ public final class ShelfView extends VBox {
     return bar;
   }
 
-  private void prepareList() {
-    Label nothing = new Label();
-    nothing.getStyleClass().addAll("soft", "nothing");
-    nothing
-        .textProperty()
+  private void prepareList(Editors editors) {
+    list.setPlaceholder(nothing(editors));
+    list.setOnContextMenuRequested(this::openMenu);
+    list.addEventHandler(KeyEvent.KEY_TYPED, this::typeAhead);
+  }
+
+  private VBox nothing(Editors editors) {
+    Label why = new Label();
+    why.getStyleClass().add("soft");
+    why.textProperty()
         .bind(
             Bindings.createStringBinding(
                 () -> model.shelfSize() == 0 ? ShelfWords.NOTHING_THERE : ShelfWords.NOTHING_FOUND,
                 model.rowsProperty()));
-    list.setPlaceholder(nothing);
-    list.setOnContextMenuRequested(this::openMenu);
-    list.addEventHandler(KeyEvent.KEY_TYPED, this::typeAhead);
+    Button add = new Button(ShelfWords.ADD);
+    add.setOnAction(event -> editors.addPaint());
+    VBox nothing = new VBox(why, add);
+    nothing.getStyleClass().add("nothing");
+    return nothing;
   }
 
   private void prepareDrop() {
