@@ -54,9 +54,11 @@ public final class Judge {
     LineupFigures figures = LineupFigures.of(table, walk, members, kit.washes());
     List<String> counted = counted(paints, own);
     ShelfFigures shelf =
-        shelves.get(
-            new ShelfKey(table, counted, kit.washes()),
-            () -> ShelfFigures.of(walk, Case.numbers(table, counted)));
+        counted.size() == members.length
+            ? new ShelfFigures(figures.ring(), figures.reach())
+            : shelves.get(
+                new ShelfKey(table, counted, kit.washes()),
+                () -> ShelfFigures.of(walk, Case.numbers(table, counted)));
     Case open = new Case(kit, lineup, library, table, walk, figures, shelf);
     List<StandIn> standIns = StandInSearch.of(open, cancelled);
     Balance balance = Balance.of(open);

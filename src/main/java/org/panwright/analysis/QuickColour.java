@@ -1,18 +1,18 @@
 package org.panwright.analysis;
 
+import org.panwright.colour.CubeRoot;
+import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Xyz;
 
 /**
- * CIELAB and Oklab of D65 tristimulus values, written into an array: the formulas of {@link
- * org.panwright.colour.Lab} and {@link org.panwright.colour.Oklab} for loops of millions.
+ * CIELAB and Oklab of D65 tristimulus values, written into an array: the formulas of {@link Lab}
+ * and {@link org.panwright.colour.Oklab} for loops of millions.
  *
  * <p>Differs from those records by less than 10⁻⁹. Hue comes from a published polynomial, good to
  * 10⁻⁵ degrees.
  */
 final class QuickColour {
-  private static final double EPSILON = 216.0 / 24389.0;
-  private static final double KAPPA = 24389.0 / 27.0;
   private static final Xyz WHITE = Light.D65.white();
   private static final double PER_X = 1 / WHITE.x();
   private static final double PER_Y = 1 / WHITE.y();
@@ -26,9 +26,9 @@ final class QuickColour {
     double x = colours[at];
     double y = colours[at + 1];
     double z = colours[at + 2];
-    double fx = f(x * PER_X);
-    double fy = f(y * PER_Y);
-    double fz = f(z * PER_Z);
+    double fx = Lab.f(x * PER_X);
+    double fy = Lab.f(y * PER_Y);
+    double fz = Lab.f(z * PER_Z);
     double l = cubeRoot(0.819022437996703 * x + 0.3619062600528904 * y - 0.1288737815209879 * z);
     double m = cubeRoot(0.0329836539323885 * x + 0.9292868615863434 * y + 0.0361446663506424 * z);
     double s = cubeRoot(0.0481771893596242 * x + 0.2642395317527308 * y + 0.6335478284694309 * z);
@@ -40,27 +40,12 @@ final class QuickColour {
     colours[at + 5] = 0.0259040424655478 * l + 0.7827717124575296 * m - 0.8086757549230774 * s;
   }
 
-  private static double f(double t) {
-    return t > EPSILON ? cubeRoot(t) : (KAPPA * t + 16) / 116;
+  private static double cubeRoot(double t) {
+    if (t == 0) {
+      return 0;
+    }
+    return t > 0 ? CubeRoot.of(t) : -CubeRoot.of(-t);
   }
-
-  /**
-   * ∛x by two of Halley's steps from a guess that divides the exponent by three.
-   *
-   * <pre>r ← r (r³ + 2x) / (2r³ + x)</pre>
-   */
-  static double cubeRoot(double x) {
-    double positive = Math.abs(x);
-    double r = Double.longBitsToDouble(Double.doubleToRawLongBits(positive) / 3 + GUESS);
-    double cube = r * r * r;
-    r *= (cube + 2 * positive) / (2 * cube + positive);
-    cube = r * r * r;
-    r *= (cube + 2 * positive) / (2 * cube + positive);
-    return x < 0 ? -r : r;
-  }
-
-  /** Two thirds of the exponent's bias, less a little, which halves the guess's error. */
-  private static final long GUESS = 0x2A9F7893782DA1CEL;
 
   /**
    * The hue angle of (a, b) in ring steps, 0 (inclusive) to 72.

@@ -22,7 +22,10 @@ import org.panwright.mixing.Surface;
  * small whole parts. One thread.
  */
 final class StandInSearch {
-  private static final int LOOKED_INTO = 12;
+  private static final int LOOKED_INTO = 8;
+
+  /** The most paints for stand-ins of three; beyond, the search would hold up the picture. */
+  static final int MOST_FOR_THREE = 32;
 
   /** Dilutions of a mix tried as its tint, relative to one strength part. */
   private static final double[] TINTS = {1 / Math.sqrt(2), 1, Math.sqrt(2)};
@@ -70,7 +73,7 @@ final class StandInSearch {
   }
 
   private void mixAll(BooleanSupplier cancelled) {
-    boolean three = members.length <= Recipes.MOST_FOR_THREE;
+    boolean three = members.length <= MOST_FOR_THREE;
     for (int i = 0; i < members.length; i++) {
       requireWanted(cancelled);
       for (int j = i + 1; j < members.length; j++) {
@@ -164,30 +167,37 @@ final class StandInSearch {
   private PriorityQueue<Promise> promising(int member, Nearness masstone, Nearness tint) {
     PriorityQueue<Promise> best =
         new PriorityQueue<>(Comparator.comparingDouble(Promise::away).reversed());
+    double bound = Double.POSITIVE_INFINITY;
     for (int set = 0; set < sets.size(); set++) {
       if (sets.get(set).holds(member)) {
         continue;
       }
-      double away = nearest(coats.get(set), masstone, tint);
-      if (best.size() < LOOKED_INTO || away < best.element().away()) {
+      double away = nearest(coats.get(set), masstone, tint, bound);
+      if (away < bound) {
         best.add(new Promise(sets.get(set), away));
         if (best.size() > LOOKED_INTO) {
           best.remove();
+        }
+        if (best.size() == LOOKED_INTO) {
+          bound = best.element().away();
         }
       }
     }
     return best;
   }
 
-  private static double nearest(float[] coat, Nearness masstone, Nearness tint) {
-    double least = Double.POSITIVE_INFINITY;
+  /** The least distance of a set's mixes, if it is below {@code bound}; else {@code bound}. */
+  private static double nearest(float[] coat, Nearness masstone, Nearness tint, double bound) {
+    double least = bound;
     for (int from = 0; from < coat.length; from += COAT) {
-      double thick = masstone.squared(coat[from], coat[from + 1], coat[from + 2]);
-      double thin = Double.POSITIVE_INFINITY;
-      for (int at = from + 3; at < from + COAT; at += 3) {
-        thin = Math.min(thin, tint.squared(coat[at], coat[at + 1], coat[at + 2]));
+      double thick = Math.sqrt(masstone.squared(coat[from], coat[from + 1], coat[from + 2]));
+      if (thick < least) {
+        double thin = Double.POSITIVE_INFINITY;
+        for (int at = from + 3; at < from + COAT; at += 3) {
+          thin = Math.min(thin, tint.squared(coat[at], coat[at + 1], coat[at + 2]));
+        }
+        least = Math.min(least, thick + Math.sqrt(thin));
       }
-      least = Math.min(least, Math.sqrt(thick) + Math.sqrt(thin));
     }
     return least;
   }

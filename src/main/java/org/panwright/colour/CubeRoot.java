@@ -9,14 +9,14 @@ package org.panwright.colour;
  *
  * <pre>r ← r (r³ + 2t) / (2r³ + t)</pre>
  */
-final class CubeRoot {
+public final class CubeRoot {
   /** Two thirds of the exponent's bias, corrected so that the guess errs equally both ways. */
   private static final long BIAS = 0x2A9F7893782DA1CEL;
 
   private CubeRoot() {}
 
   /** The cube root of a normal, positive {@code t}; anything else gives no meaningful number. */
-  static double of(double t) {
+  public static double of(double t) {
     double guess = Double.longBitsToDouble(Double.doubleToRawLongBits(t) / 3 + BIAS);
     return nearer(nearer(guess, t), t);
   }

@@ -1,6 +1,5 @@
 package org.panwright.words;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +22,6 @@ import org.panwright.analysis.Wish;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
-import org.panwright.mixing.Recipe;
 import org.panwright.paint.Paint;
 
 /** Sentences for the findings about a lineup. */
@@ -81,7 +79,7 @@ public final class FindingWords {
       return nature.kind() == Nature.Kind.WHITE ? "A white in the box" : "Paints of many pigments";
     } else if (finding instanceof Metals metals) {
       return "Handle with care: "
-          + list(metals.paintIds().keySet().stream().map(FindingWords::metal).toList());
+          + Lists.and(metals.paintIds().keySet().stream().map(FindingWords::metal).toList());
     }
     throw new IllegalArgumentException("no words for " + finding);
   }
@@ -106,7 +104,9 @@ public final class FindingWords {
     } else if (finding instanceof StandIn standIn) {
       return "%s comes within ΔE00 %.1f of it thick and %.1f thin: the same colour to the eye."
           .formatted(
-              sentenceStart(recipe(standIn.recipe(), kit)), standIn.masstone(), standIn.tint());
+              sentenceStart(RecipeWords.recipe(standIn.recipe(), kit)),
+              standIn.masstone(),
+              standIn.tint());
     } else if (finding instanceof Lopsided lopsided) {
       return lopsidedMeaning(lopsided);
     } else if (finding instanceof Wish wish) {
@@ -172,7 +172,7 @@ public final class FindingWords {
     Dark darkest = dark.darkest();
     String has =
         "The darkest dry mix, %s, stays at L* %.0f; a real dark lies below %.0f."
-            .formatted(recipe(darkest.recipe(), kit), darkest.dryL(), Dark.REAL_BELOW);
+            .formatted(RecipeWords.recipe(darkest.recipe(), kit), darkest.dryL(), Dark.REAL_BELOW);
     String wet =
         darkest.fadesOnDrying()
             ? " Wet it looks dark enough (L* %.0f), but it dries lighter.".formatted(darkest.wetL())
@@ -234,7 +234,7 @@ public final class FindingWords {
   }
 
   private static String nature(Nature nature, Kit kit) {
-    String paints = list(nature.paintIds().stream().map(id -> name(kit, id)).toList());
+    String paints = Lists.and(nature.paintIds().stream().map(id -> name(kit, id)).toList());
     return switch (nature.kind()) {
       case WHITE ->
           "%s turns mixes into opaque pastels; keep it apart from transparent washes."
@@ -258,7 +258,7 @@ public final class FindingWords {
                     "%s in %s"
                         .formatted(
                             metal(entry.getKey()),
-                            list(entry.getValue().stream().map(id -> name(kit, id)).toList())))
+                            Lists.and(entry.getValue().stream().map(id -> name(kit, id)).toList())))
             .collect(Collectors.joining("; "));
     return sentence(which)
         + " Don't point the brush with your lips, don't sand or spray, wash your hands, and carry"
@@ -266,36 +266,12 @@ public final class FindingWords {
         + " rules decide.";
   }
 
-  /** A recipe in strength parts, for example "2 parts Ochre, 1 part Blue". */
-  private static String recipe(Recipe recipe, Kit kit) {
-    if (recipe.portions().size() == 1) {
-      return name(kit, recipe.portions().get(0).paintId());
-    }
-    return list(
-        recipe.portions().stream()
-            .map(
-                portion ->
-                    "%.0f %s %s"
-                        .formatted(
-                            portion.parts(),
-                            portion.parts() == 1 ? "part" : "parts",
-                            name(kit, portion.paintId())))
-            .toList());
-  }
-
   private static String metal(String symbol) {
     return METALS.getOrDefault(symbol, symbol);
   }
 
   private static String name(Kit kit, String paintId) {
-    return kit.shelf().find(paintId).map(Paint::name).orElse(paintId);
-  }
-
-  private static String list(List<String> items) {
-    int last = items.size() - 1;
-    return last < 1
-        ? String.join("", items)
-        : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    return kit.shelf().find(paintId).map(Paint::name).map(WordParts::shortened).orElse(paintId);
   }
 
   private static String sentence(String text) {

@@ -46,6 +46,15 @@ class JudgeTest {
   }
 
   @Test
+  void aLineupOfTheWholeShelfReachesWhatTheShelfDoes() {
+    String[] ids = {"PY154", "PV19", "PB15:3"};
+    Judgement part = Lineups.judge(Lineups.kit(Lineups.paints(ids), 3, "PY154", "PV19"));
+    Judgement whole = Lineups.judge(Lineups.kit(Lineups.paints(ids), 3, ids));
+    assertThat(whole.shelfRing()).isEqualTo(part.shelfRing());
+    assertThat(whole.shelfReach()).isEqualTo(part.shelfReach());
+  }
+
+  @Test
   void theCureIsTheExchangeThatLosesLeastByBruteForce() {
     Kit kit = Lineups.kit(SHELF, 6, "PY175", "PY65", "PB15:3", "PG7", "PY43", "PBr7");
     HueGap gap = gaps(Lineups.judge(kit)).get(0);

@@ -1,0 +1,89 @@
+package org.panwright.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.panwright.analysis.Comparison;
+import org.panwright.analysis.Dark;
+import org.panwright.analysis.HueGap;
+import org.panwright.analysis.Move;
+import org.panwright.kit.Box;
+import org.panwright.kit.Kit;
+import org.panwright.kit.Well;
+import org.panwright.paint.Paint;
+
+/** Sentences for two lineups side by side. */
+public final class ComparisonWords {
+  /** What is said of two lineups whose hues do not differ. */
+  public static final String SAME_HUES = "Both reach the same hues about as cleanly.";
+
+  private ComparisonWords() {}
+
+  /** What going from the first to the second loses and wins in hue, one sentence for each arc. */
+  public static List<String> hues(Comparison comparison) {
+    List<String> sentences = new ArrayList<>();
+    comparison.lost().forEach(shift -> sentences.add("Lost: " + shift(shift)));
+    comparison.won().forEach(shift -> sentences.add("Won: " + shift(shift)));
+    return sentences.isEmpty() ? List.of(SAME_HUES) : sentences;
+  }
+
+  /** How far each covers what the other mixes. */
+  public static String reach(Comparison comparison, String first, String second) {
+    return "%s mixes %.0f %% of what %s can; %s mixes %.0f %% of what %s can."
+        .formatted(
+            second,
+            100 * comparison.firstCovered(),
+            first,
+            first,
+            100 * comparison.secondCovered(),
+            second);
+  }
+
+  /** The darkest mixes beside each other. */
+  public static String darks(Comparison comparison, String first, String second) {
+    return "Darkest dry mix: %s %s, %s %s."
+        .formatted(
+            first, dark(comparison.firstDarkest()), second, dark(comparison.secondDarkest()));
+  }
+
+  /** What to do in the real box, one line for each move. */
+  public static List<String> moves(Comparison comparison, Kit kit, Box box) {
+    if (comparison.moves().isEmpty()) {
+      return List.of("Nothing has to be moved.");
+    }
+    return comparison.moves().stream().map(move -> move(move, kit, box)).toList();
+  }
+
+  private static String move(Move move, Kit kit, Box box) {
+    String paint =
+        kit.shelf()
+            .find(move.paintId())
+            .map(Paint::name)
+            .map(WordParts::shortened)
+            .orElse(move.paintId());
+    if (move.toWellId().isEmpty()) {
+      return "Take %s out of well %s.".formatted(paint, label(move.fromWellId(), box));
+    }
+    if (move.fromWellId().isEmpty()) {
+      return "Put %s into well %s.".formatted(paint, label(move.toWellId(), box));
+    }
+    return "Move %s from well %s to well %s."
+        .formatted(paint, label(move.fromWellId(), box), label(move.toWellId(), box));
+  }
+
+  private static String label(Optional<String> wellId, Box box) {
+    return wellId.flatMap(box::find).map(Well::label).orElse("?");
+  }
+
+  private static String shift(Comparison.Shift shift) {
+    String hues = ColourWords.arc(HueGap.hues(shift.fromDeg(), shift.toDeg()));
+    return shift.less() < 0.02
+        ? "clean %s altogether.".formatted(hues)
+        : "clean %s (the other reaches %.0f %% of it)."
+            .formatted(hues, 100 * shift.less() / shift.more());
+  }
+
+  private static String dark(Optional<Dark> dark) {
+    return dark.map(d -> "L* %.0f".formatted(d.dryL())).orElse("none");
+  }
+}

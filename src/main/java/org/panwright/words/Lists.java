@@ -1,0 +1,16 @@
+package org.panwright.words;
+
+import java.util.List;
+
+/** Lists in a sentence. */
+final class Lists {
+  private Lists() {}
+
+  /** The items with commas and a last "and"; empty for no item. */
+  static String and(List<String> items) {
+    int last = items.size() - 1;
+    return last < 1
+        ? String.join("", items)
+        : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+  }
+}

@@ -1,0 +1,74 @@
+package org.panwright.words;
+
+import java.util.List;
+import java.util.Locale;
+import org.panwright.analysis.Match;
+import org.panwright.kit.Kit;
+import org.panwright.mixing.Portion;
+import org.panwright.mixing.Recipe;
+import org.panwright.paint.Paint;
+import org.panwright.paint.WashStrengths;
+
+/** Recipes as a painter would say them. */
+public final class RecipeWords {
+  /** From this many times the load of a wash on, or this many times below it, it is said so. */
+  private static final double NOTEWORTHY = 1.15;
+
+  /** What is said when there is no paint to mix from. */
+  public static final String NO_PAINT = "There is no paint to mix from yet.";
+
+  private RecipeWords() {}
+
+  /** A recipe in strength parts, for example "2 parts Ochre and 1 part Blue". */
+  public static String recipe(Recipe recipe, Kit kit) {
+    List<Portion> portions = recipe.portions();
+    if (portions.size() == 1) {
+      return name(kit, portions.get(0).paintId());
+    }
+    return Lists.and(portions.stream().map(portion -> portion(portion, kit)).toList());
+  }
+
+  /** A recipe with its wash, for example "2 parts Ochre and 1 part Blue, a little under milk". */
+  public static String match(Match match, Kit kit) {
+    return recipe(match.recipe(), kit) + ", " + wash(match, kit.washes());
+  }
+
+  /** How near it comes, for example "the same colour to the eye (ΔE00 1.2)". */
+  public static String nearness(Match match) {
+    return "%s (ΔE00 %.1f)".formatted(nearness(match.deltaE()), match.deltaE());
+  }
+
+  /** A difference in words: below 3 the same to the eye, below 6 near, above 10 clearly another. */
+  public static String nearness(double deltaE) {
+    if (deltaE < 3) {
+      return "the same colour to the eye";
+    }
+    if (deltaE < 6) {
+      return "near";
+    }
+    return deltaE < 10 ? "not quite it" : "another colour";
+  }
+
+  private static String wash(Match match, WashStrengths washes) {
+    String wash = PaintWords.label(match.wash());
+    double times = match.load() / washes.load(match.wash());
+    if (times > NOTEWORTHY) {
+      return "a little thicker than " + wash;
+    }
+    return times < 1 / NOTEWORTHY ? "a little thinner than " + wash : wash;
+  }
+
+  private static String portion(Portion portion, Kit kit) {
+    boolean whole = portion.parts() == Math.rint(portion.parts());
+    String parts =
+        whole
+            ? String.format(Locale.ROOT, "%.0f", portion.parts())
+            : String.format(Locale.ROOT, "%.1f", portion.parts());
+    return "%s %s %s"
+        .formatted(parts, portion.parts() == 1 ? "part" : "parts", name(kit, portion.paintId()));
+  }
+
+  private static String name(Kit kit, String paintId) {
+    return kit.shelf().find(paintId).map(Paint::name).map(WordParts::shortened).orElse(paintId);
+  }
+}
