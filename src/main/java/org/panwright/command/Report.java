@@ -7,17 +7,26 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.panwright.analysis.Judge;
 import org.panwright.analysis.Judgement;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.Well;
+import org.panwright.kit.WellKind;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.print.CardOptions;
+import org.panwright.print.ChartOptions;
 import org.panwright.print.KeyCard;
+import org.panwright.print.MixingChart;
+import org.panwright.print.PanLabels;
+import org.panwright.print.PaperFormat;
 import org.panwright.print.PdfWriter;
+import org.panwright.print.SwatchLadder;
 import org.panwright.store.DemoKit;
 import org.panwright.store.FileProblemException;
 import org.panwright.store.PigmentLibraryReader;
@@ -25,8 +34,8 @@ import org.panwright.store.SafeFile;
 import org.panwright.words.CommandWords;
 
 /**
- * {@code report KIT [--lineup NAME] --out DIR}: the papers and findings of one lineup as {@code
- * key-card.pdf}, {@code findings.txt} and {@code report.json}.
+ * {@code report KIT [--lineup NAME] --out DIR}: the papers of one lineup as PDF, its findings as
+ * {@code findings.txt} and {@code report.json}.
  */
 final class Report implements Command {
   private static final String NAME = "report";
@@ -78,16 +87,38 @@ final class Report implements Command {
       Kit kit, Lineup lineup, PigmentLibrary library, Path folder, PrintStream out)
       throws BadUseException, FileProblemException {
     Judgement judgement = new Judge(library).judge(kit, lineup.id(), () -> false);
-    KeyCard card =
-        KeyCard.of(
-            kit, lineup.id(), library, CardOptions.USUAL, LocalDate.now(ZoneId.systemDefault()));
+    LocalDate today = LocalDate.now(ZoneId.systemDefault());
+    KeyCard card = KeyCard.of(kit, lineup.id(), library, CardOptions.USUAL, today);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("key-card.pdf", PdfWriter.write(card.papers()));
+    files.putAll(papersToPaint(kit, lineup, library));
+    files.put("findings.txt", utf8(CommandWords.findings(judgement)));
+    files.put("report.json", utf8(Json.text(ReportJson.of(judgement)) + "\n"));
     makeFolder(folder);
-    SafeFile files = new SafeFile();
-    files.write(folder.resolve("key-card.pdf"), PdfWriter.write(card.papers()));
-    files.write(folder.resolve("findings.txt"), utf8(CommandWords.findings(judgement)));
-    files.write(folder.resolve("report.json"), utf8(Json.text(ReportJson.of(judgement)) + "\n"));
-    out.println(CommandWords.reportWritten(lineup.name(), folder));
+    SafeFile safe = new SafeFile();
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
+      safe.write(folder.resolve(file.getKey()), file.getValue());
+    }
+    out.println(CommandWords.reportWritten(lineup.name(), folder, List.copyOf(files.keySet())));
     card.notes().forEach(out::println);
+  }
+
+  /** The papers to paint by hand and to cut out, as far as the lineup has something for them. */
+  private static Map<String, byte[]> papersToPaint(Kit kit, Lineup lineup, PigmentLibrary library) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    List<Well> filled =
+        kit.boxOf(lineup).wells().stream().filter(w -> lineup.in(w.id()).isPresent()).toList();
+    if (!filled.isEmpty()) {
+      files.put(
+          "mixing-chart.pdf",
+          PdfWriter.write(MixingChart.of(kit, lineup.id(), library, ChartOptions.USUAL)));
+      files.put(
+          "swatch-ladder.pdf", PdfWriter.write(SwatchLadder.of(kit, lineup.id(), PaperFormat.A4)));
+    }
+    if (filled.stream().anyMatch(well -> well.kind() != WellKind.DAB)) {
+      files.put("pan-labels.pdf", PdfWriter.write(PanLabels.of(kit, lineup.id(), PaperFormat.A4)));
+    }
+    return files;
   }
 
   private static void makeFolder(Path folder) throws BadUseException {

@@ -35,8 +35,9 @@ public final class CommandWords {
   private static final String REPORT_HELP =
       """
       report KIT [--lineup NAME] --out DIR
-          Writes the papers and findings of a lineup (the first one unless named) into a folder:
-          key-card.pdf at true size, findings.txt to read, report.json for scripts.""";
+          Writes the papers and findings of a lineup (the first one unless named) into a folder: key
+          card, mixing chart, swatch ladder and pan labels as PDF at true size, findings.txt to read,
+          report.json for scripts.""";
 
   private static final String MIX_HELP =
       """
@@ -151,9 +152,9 @@ public final class CommandWords {
   }
 
   /** The report is written. */
-  public static String reportWritten(String lineup, Path folder) {
-    return "The report on %s is in %s: key-card.pdf, findings.txt and report.json."
-        .formatted(quoted(lineup), quoted(folder.toString()));
+  public static String reportWritten(String lineup, Path folder, List<String> files) {
+    return "The report on %s is in %s: %s."
+        .formatted(quoted(lineup), quoted(folder.toString()), String.join(", ", files));
   }
 
   /** A part names no known pigment. */

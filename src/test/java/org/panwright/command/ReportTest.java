@@ -45,13 +45,20 @@ class ReportTest {
   }
 
   @Test
-  void threeFilesAreWrittenAndNothingElse() throws Exception {
+  void papersFindingsAndFiguresAreWrittenAndNothingElse() throws Exception {
     report();
 
     assertThat(out.toFile().list())
-        .containsExactlyInAnyOrder("key-card.pdf", "findings.txt", "report.json");
-    assertThat(Files.readAllBytes(out.resolve("key-card.pdf")))
-        .startsWith("%PDF-".getBytes(US_ASCII));
+        .containsExactlyInAnyOrder(
+            "key-card.pdf",
+            "mixing-chart.pdf",
+            "swatch-ladder.pdf",
+            "pan-labels.pdf",
+            "findings.txt",
+            "report.json");
+    for (String paper : out.toFile().list((in, name) -> name.endsWith(".pdf"))) {
+      assertThat(Files.readAllBytes(out.resolve(paper))).startsWith("%PDF-".getBytes(US_ASCII));
+    }
     assertThat(console.said()).contains("key-card.pdf");
     assertThat(console.complained()).isEmpty();
   }
@@ -164,6 +171,8 @@ class ReportTest {
     assertThat(report.get("mixes")).isEmpty();
     assertThat(report.get("ring").get(0).doubleValue()).isZero();
     assertThat(Files.readString(out.resolve("findings.txt"))).contains("empty");
+    assertThat(out.toFile().list())
+        .containsExactlyInAnyOrder("key-card.pdf", "findings.txt", "report.json");
   }
 
   @Test
