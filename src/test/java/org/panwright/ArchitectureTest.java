@@ -56,7 +56,7 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule wordsKnowWhatTheyName =
-      only("words", "colour", "paint", "kit", "analysis", "mixing")
+      only("words", "colour", "paint", "kit", "analysis", "mixing", "swatch")
           .because("window, print and command line must say the same thing in the same words");
 
   @ArchTest

@@ -1,0 +1,141 @@
+package org.panwright.swatch;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A comma-separated file of coats: what was painted and what was read.
+ *
+ * <p>Columns: {@code sample}; for each paint of a coat a pair {@code paint_a}, {@code ml_a}, then
+ * {@code paint_b}, {@code ml_b} and so on; then the readings, as {@link ReadingColumns} finds them.
+ * Cells of a paint not used stay empty. A row without any paint is the bare paper. Lines that begin
+ * with # are remarks.
+ *
+ * @param paper the reading of the bare paper, if the file has one
+ * @param coats the other rows in order
+ */
+public record CoatTable(Optional<Reading> paper, List<Row> coats) {
+  public CoatTable {
+    coats = List.copyOf(coats);
+  }
+
+  /**
+   * One coat.
+   *
+   * @param name the sample's name
+   * @param paints what lies in it
+   * @param reading of the dry coat
+   */
+  public record Row(String name, List<PaintLoad> paints, Reading reading) {
+    public Row {
+      paints = List.copyOf(paints);
+    }
+  }
+
+  /**
+   * Reads the lines of such a file.
+   *
+   * @throws TableFaultException naming line and column of what is wrong
+   */
+  public static CoatTable read(List<String> lines) throws TableFaultException {
+    RawTable table = CsvText.parse(lines);
+    int sample = require(table, "sample");
+    List<int[]> pairs = paintColumns(table);
+    ReadingColumns columns = ReadingColumns.of(table);
+    Optional<Reading> paper = Optional.empty();
+    List<Row> coats = new ArrayList<>();
+    for (RawTable.Row row : table.rows()) {
+      List<PaintLoad> paints = paints(table, columns, row, pairs);
+      Reading reading =
+          columns.isSpectral()
+              ? new Reading.OfSpectrum(columns.reflectance(row))
+              : new Reading.OfColour(columns.lab(row));
+      if (!paints.isEmpty()) {
+        coats.add(new Row(name(table, row, sample), paints, reading));
+      } else if (paper.isPresent()) {
+        throw new TableFaultException(new TableFault.PaperTwice(row.line()));
+      } else {
+        paper = Optional.of(reading);
+      }
+    }
+    return new CoatTable(paper, coats);
+  }
+
+  /**
+   * The coats as swatches on the file's paper.
+   *
+   * @throws TableFaultException if the file has no bare paper
+   */
+  public SwatchSet swatches() throws TableFaultException {
+    if (paper.isEmpty()) {
+      throw new TableFaultException(new TableFault.NoPaper());
+    }
+    return new SwatchSet(
+        coats.stream()
+            .map(row -> new Swatch(row.name(), row.paints(), row.reading(), paper.get()))
+            .toList());
+  }
+
+  private static int require(RawTable table, String column) throws TableFaultException {
+    int place = table.find(column);
+    if (place < 0) {
+      throw new TableFaultException(new TableFault.NoColumn(column));
+    }
+    return place;
+  }
+
+  private static List<int[]> paintColumns(RawTable table) throws TableFaultException {
+    List<int[]> pairs = new ArrayList<>();
+    for (int i = 0; i < table.columns().size(); i++) {
+      String column = table.columns().get(i).toLowerCase(Locale.ROOT);
+      if (column.startsWith("paint_")) {
+        pairs.add(new int[] {i, require(table, "ml_" + column.substring("paint_".length()))});
+      }
+    }
+    if (pairs.isEmpty()) {
+      throw new TableFaultException(new TableFault.NoColumn("paint_a"));
+    }
+    return pairs;
+  }
+
+  private static String name(RawTable table, RawTable.Row row, int place)
+      throws TableFaultException {
+    String name = row.cells().get(place);
+    if (name.isEmpty()) {
+      throw new TableFaultException(
+          new TableFault.EmptyCell(row.line(), table.columns().get(place)));
+    }
+    return name;
+  }
+
+  private static List<PaintLoad> paints(
+      RawTable table, ReadingColumns columns, RawTable.Row row, List<int[]> pairs)
+      throws TableFaultException {
+    List<PaintLoad> paints = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (int[] pair : pairs) {
+      String paint = row.cells().get(pair[0]);
+      String column = table.columns().get(pair[1]);
+      if (paint.isEmpty()) {
+        if (!row.cells().get(pair[1]).isEmpty()) {
+          throw new TableFaultException(new TableFault.AmountWithoutPaint(row.line(), column));
+        }
+        continue;
+      }
+      double load = columns.number(row, pair[1]);
+      if (!(load > 0)) {
+        throw new TableFaultException(
+            new TableFault.OutOfRange(row.line(), column, 0, Double.POSITIVE_INFINITY, load));
+      }
+      if (!seen.add(paint)) {
+        throw new TableFaultException(new TableFault.PaintTwice(row.line(), paint));
+      }
+      paints.add(new PaintLoad(paint, load));
+    }
+    return paints;
+  }
+}

@@ -1,0 +1,81 @@
+package org.panwright.swatch;
+
+import org.panwright.colour.Bands;
+
+/**
+ * What is expected of optics before any swatch is read: K and S run smoothly over wavelength, S is
+ * that of a usual coat unless the swatches speak, the face is that of a matt coat.
+ *
+ * <pre>
+ * Σ bendK (Δ² ln K)² + Σ bendS (Δ² ln S)² + Σ pull (ln S − usual)²
+ *   + u² + ((k2 − 0.6) / 0.02)² + ((gloss − 0.1) / 0.2)²
+ * </pre>
+ *
+ * <p>k2 = 0.596 is what theory gives for diffuse light inside a film of index 1.5 (J. L.
+ * Saunderson, Journal of the Optical Society of America 32, 1942, page 727).
+ */
+final class Expectations {
+  static final double K2 = 0.6;
+  static final double GLOSS = 0.1;
+  private static final double K2_SPREAD = 0.02;
+  private static final double GLOSS_SPREAD = 0.2;
+  private static final double[] SECOND_DIFFERENCE = {1, -2, 1};
+  private static final double[] ITSELF = {1};
+
+  private final FitSettings settings;
+
+  Expectations(FitSettings settings) {
+    this.settings = settings;
+  }
+
+  /** Adds all of them to the equations and answers the sum of their squares. */
+  double addTo(Equations equations, Unknowns unknowns) {
+    double squares = 0;
+    for (int paint = 0; paint < unknowns.paints(); paint++) {
+      squares += curves(equations, unknowns, paint);
+    }
+    if (settings.surface().isPresent()) {
+      for (int unknown = unknowns.face(); unknown < unknowns.size(); unknown++) {
+        equations.addToDiagonal(unknown, 1);
+      }
+      return squares;
+    }
+    return squares
+        + near(equations, unknowns, unknowns.face(), 0, 1)
+        + near(equations, unknowns, unknowns.inner(), K2, 1 / (K2_SPREAD * K2_SPREAD))
+        + near(equations, unknowns, unknowns.gloss(), GLOSS, 1 / (GLOSS_SPREAD * GLOSS_SPREAD));
+  }
+
+  private double curves(Equations equations, Unknowns unknowns, int paint) {
+    double squares = 0;
+    for (int band = 0; band < Bands.COUNT; band++) {
+      int scattering = unknowns.scattering(paint, band);
+      squares +=
+          near(
+              equations,
+              unknowns,
+              scattering,
+              settings.usualScattering(),
+              settings.scatteringPull());
+      if (band + 2 < Bands.COUNT) {
+        int absorption = unknowns.absorption(paint, band);
+        squares += bend(equations, unknowns, absorption, settings.absorptionBend());
+        squares += bend(equations, unknowns, scattering, settings.scatteringBend());
+      }
+    }
+    return squares;
+  }
+
+  private static double bend(Equations equations, Unknowns unknowns, int first, double weight) {
+    double bend = unknowns.at(first) - 2 * unknowns.at(first + 1) + unknowns.at(first + 2);
+    equations.add(new int[] {first, first + 1, first + 2}, SECOND_DIFFERENCE, bend, weight);
+    return weight * bend * bend;
+  }
+
+  private static double near(
+      Equations equations, Unknowns unknowns, int unknown, double expected, double weight) {
+    double off = unknowns.at(unknown) - expected;
+    equations.add(new int[] {unknown}, ITSELF, off, weight);
+    return weight * off * off;
+  }
+}

@@ -1,0 +1,59 @@
+package org.panwright.swatch;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.panwright.colour.Spectrum;
+import org.panwright.mixing.Film;
+import org.panwright.mixing.Surface;
+import org.panwright.paint.Optics;
+
+/**
+ * What came out of a fit: the optics of each paint, the face of the coats, and how far each swatch
+ * is off.
+ *
+ * @param optics of each paint, per unit of the swatches' loads
+ * @param surface the face of the coats; its gloss is per unit of the swatches' loads
+ * @param residuals one for each swatch, in their order
+ */
+public record FitReport(
+    Map<String, Optics> optics, FittedSurface surface, List<SwatchResidual> residuals) {
+  public FitReport {
+    optics = Collections.unmodifiableMap(new LinkedHashMap<>(optics));
+    residuals = List.copyOf(residuals);
+  }
+
+  /**
+   * The reflectance of a dry coat of these paints, mixed in the pan, over a ground.
+   *
+   * @throws IllegalArgumentException if a paint was not in the fit
+   */
+  public Spectrum predict(List<PaintLoad> paints, Reading ground) {
+    return predict(optics, surface, paints, ground);
+  }
+
+  /** The median difference between the swatches and the fit, in CIEDE2000. */
+  public double medianError() {
+    double[] errors = residuals.stream().mapToDouble(SwatchResidual::ciede2000).sorted().toArray();
+    int half = errors.length / 2;
+    return errors.length % 2 == 1 ? errors[half] : (errors[half - 1] + errors[half]) / 2;
+  }
+
+  static Spectrum predict(
+      Map<String, Optics> optics, FittedSurface face, List<PaintLoad> paints, Reading ground) {
+    Film film = Film.NONE;
+    double total = 0;
+    for (PaintLoad share : paints) {
+      Optics found = optics.get(share.paint());
+      if (found == null) {
+        throw new IllegalArgumentException("no optics were fitted for " + share.paint());
+      }
+      film = film.plus(found, share.load());
+      total += share.load();
+    }
+    Surface bare = face.at(0);
+    Surface coated = face.at(total);
+    return film.over(ground.reflectance().map(bare::inside)).map(coated::outside);
+  }
+}

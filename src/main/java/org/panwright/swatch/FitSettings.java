@@ -1,0 +1,50 @@
+package org.panwright.swatch;
+
+import java.util.Optional;
+
+/**
+ * What a fit minds and how much: weights of squares, chosen by cross-validation.
+ *
+ * <p>Which figures were tried, and on what, is recorded in
+ * docs/decisions/0010-fitting-optics-from-swatches.md.
+ *
+ * @param spectral of the difference of a measured spectrum, in steps of lightness
+ * @param reconstructed of the difference of a spectrum that was only reconstructed from a colour
+ * @param colour of the difference in colour, in steps of CIEDE2000
+ * @param absorptionBend of the second differences of ln K from band to band
+ * @param scatteringBend of the second differences of ln S
+ * @param scatteringPull of the distance of ln S in each band from {@code usualScattering}
+ * @param usualScattering ln S of a usual coat, where the swatches do not say
+ * @param surface the face of the coats where it is known; otherwise it is fitted too
+ */
+public record FitSettings(
+    double spectral,
+    double reconstructed,
+    double colour,
+    double absorptionBend,
+    double scatteringBend,
+    double scatteringPull,
+    double usualScattering,
+    Optional<FittedSurface> surface) {
+
+  /** For readings of an instrument, whose face is fitted. */
+  public static final FitSettings MEASURED =
+      new FitSettings(0.64, 0.09, 1, 0.05, 20, 0.2, 0, Optional.empty());
+
+  /**
+   * For optics that the engine is to use: the face is {@link FittedSurface#DRY}, as in every mix it
+   * predicts.
+   */
+  public static final FitSettings FOR_ENGINE =
+      new FitSettings(0.64, 0.09, 1, 0.05, 20, 0.2, 0, Optional.of(FittedSurface.DRY));
+
+  public FitSettings {
+    double least =
+        Math.min(
+            Math.min(Math.min(spectral, reconstructed), colour),
+            Math.min(Math.min(absorptionBend, scatteringBend), scatteringPull));
+    if (!(least >= 0)) {
+      throw new IllegalArgumentException("weights must not be negative, was " + least);
+    }
+  }
+}

@@ -1,0 +1,187 @@
+package org.panwright.swatch;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.panwright.colour.Bands;
+import org.panwright.colour.Difference;
+import org.panwright.colour.Spectrum;
+import org.panwright.paint.Optics;
+import org.panwright.paint.OpticsSource;
+
+/**
+ * The optics that explain a set of swatches best, for all their paints together.
+ *
+ * <p>Least squares over ln K and ln S of every paint and band: the {@link SwatchTerm}s say how far
+ * the coats are off, the {@link Expectations} what to believe where the coats say nothing. Solved
+ * by steps after K. Levenberg (Quarterly of Applied Mathematics 2, 1944) and D. W. Marquardt
+ * (Journal of the Society for Industrial and Applied Mathematics 11, 1963).
+ */
+public final class OpticsFit {
+  private static final int MOST_STEPS = 80;
+  private static final int MOST_TRIALS = 10;
+  private static final double SETTLED = 1e-5;
+  private static final double HIGHEST_K1 = 0.05;
+  private static final double BELOW_DARKEST = 0.95;
+
+  private final SwatchSet set;
+  private final FitSettings settings;
+  private final List<String> paints;
+  private final double usualLoad;
+  private final List<SwatchTerm> terms = new ArrayList<>();
+  private final Expectations expectations;
+
+  private OpticsFit(SwatchSet set, FitSettings settings) {
+    this.set = set;
+    this.settings = settings;
+    paints = set.paints();
+    usualLoad = set.usualLoad();
+    for (Swatch swatch : set.swatches()) {
+      terms.add(new SwatchTerm(swatch, paints, usualLoad, settings));
+    }
+    expectations = new Expectations(settings);
+  }
+
+  /**
+   * Fits all paints of {@code set}.
+   *
+   * @throws FitRefusedException if nothing can be learnt from the set
+   */
+  public static FitReport of(SwatchSet set, FitSettings settings) throws FitRefusedException {
+    Optional<FitRefusal> refusal = Sense.check(set);
+    if (refusal.isPresent()) {
+      throw new FitRefusedException(refusal.get());
+    }
+    OpticsFit fit = new OpticsFit(set, settings);
+    return fit.report(fit.solve());
+  }
+
+  private Unknowns solve() {
+    Unknowns best = start();
+    Equations equations = new Equations(best.size());
+    double squares = gather(equations, best);
+    double damping = 1e-2;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      boolean better = false;
+      double before = squares;
+      for (int trial = 0; trial < MOST_TRIALS && !better; trial++) {
+        Optional<double[]> move = equations.step(damping);
+        if (move.isPresent()) {
+          Unknowns next = best.plus(move.get());
+          Equations nextEquations = new Equations(best.size());
+          double nextSquares = gather(nextEquations, next);
+          if (nextSquares < squares) {
+            best = next;
+            equations = nextEquations;
+            squares = nextSquares;
+            better = true;
+          }
+        }
+        damping = better ? Math.max(1e-7, damping / 8) : damping * 5;
+      }
+      if (!better || (before - squares) < SETTLED * before) {
+        break;
+      }
+    }
+    return best;
+  }
+
+  private double gather(Equations equations, Unknowns unknowns) {
+    double squares = expectations.addTo(equations, unknowns);
+    for (SwatchTerm term : terms) {
+      squares += term.addTo(equations, unknowns);
+    }
+    return squares;
+  }
+
+  /** K as if each coat of a paint alone hid its ground, S as usual. */
+  private Unknowns start() {
+    double darkest = terms.stream().mapToDouble(SwatchTerm::darkest).min().orElseThrow();
+    double ceiling = Math.min(HIGHEST_K1, Math.max(1e-4, BELOW_DARKEST * darkest));
+    Unknowns unknowns = Unknowns.of(paints.size(), ceiling);
+    for (int paint = 0; paint < paints.size(); paint++) {
+      for (int band = 0; band < Bands.COUNT; band++) {
+        unknowns.start(unknowns.absorption(paint, band), startingAbsorption(paint, band));
+        unknowns.start(unknowns.scattering(paint, band), settings.usualScattering());
+      }
+    }
+    unknowns.start(unknowns.inner(), Expectations.K2);
+    unknowns.start(unknowns.gloss(), Expectations.GLOSS);
+    return unknowns;
+  }
+
+  private double startingAbsorption(int paint, int band) {
+    double sum = 0;
+    int coats = 0;
+    for (Swatch swatch : set.swatches()) {
+      if (swatch.isSingle() && swatch.paints().get(0).paint().equals(paints.get(paint))) {
+        double ratio =
+            swatch.reading().reflectance().at(band)
+                / Math.max(0.05, swatch.ground().reflectance().at(band));
+        double r = Math.max(0.03, Math.min(0.97, ratio));
+        sum += (1 - r) * (1 - r) / (2 * r);
+        coats++;
+      }
+    }
+    return coats == 0 ? 0 : Math.log(sum / coats) + settings.usualScattering();
+  }
+
+  private FitReport report(Unknowns unknowns) {
+    FittedSurface perCoat = unknowns.surface();
+    FittedSurface surface =
+        settings
+            .surface()
+            .orElse(new FittedSurface(perCoat.k1(), perCoat.k2(), perCoat.gloss() / usualLoad));
+    Map<String, Optics> optics = new LinkedHashMap<>();
+    for (int paint = 0; paint < paints.size(); paint++) {
+      optics.put(paints.get(paint), opticsOf(unknowns, paint, 1));
+    }
+    List<SwatchResidual> residuals = new ArrayList<>();
+    for (Swatch swatch : set.swatches()) {
+      Spectrum fitted = FitReport.predict(optics, surface, swatch.paints(), swatch.ground());
+      residuals.add(new SwatchResidual(swatch, fitted));
+    }
+    for (int paint = 0; paint < paints.size(); paint++) {
+      double error = expectedError(paints.get(paint), residuals);
+      optics.put(paints.get(paint), opticsOf(unknowns, paint, error));
+    }
+    return new FitReport(optics, surface, residuals);
+  }
+
+  private Optics opticsOf(Unknowns unknowns, int paint, double error) {
+    boolean measured =
+        set.swatches().stream().allMatch(s -> s.reading() instanceof Reading.OfSpectrum);
+    return new Optics(
+        Spectrum.ofBands(
+            band -> Math.exp(unknowns.at(unknowns.absorption(paint, band))) / usualLoad),
+        Spectrum.ofBands(
+            band -> Math.exp(unknowns.at(unknowns.scattering(paint, band))) / usualLoad),
+        measured ? OpticsSource.SPECTRA : OpticsSource.SWATCHES,
+        error);
+  }
+
+  /**
+   * The error to expect of a paint's coats: the root of the mean squared residual of the coats it
+   * lies in, corrected for their small number, and at least that of a careful repeat.
+   */
+  private static double expectedError(String paint, List<SwatchResidual> residuals) {
+    double squares = 0;
+    int coats = 0;
+    for (SwatchResidual residual : residuals) {
+      if (residual.swatch().paints().stream().anyMatch(p -> p.paint().equals(paint))) {
+        squares += residual.ciede2000() * residual.ciede2000();
+        coats++;
+      }
+    }
+    return Math.min(99, Math.max(LEAST_ERROR, Math.sqrt(squares / Math.max(1, coats - 1))));
+  }
+
+  /** Two coats painted alike differ by about this much: common practice. */
+  private static final double LEAST_ERROR = 1;
+
+  static double distance(Reading first, Reading second) {
+    return Difference.ciede2000(first.lab(), second.lab());
+  }
+}

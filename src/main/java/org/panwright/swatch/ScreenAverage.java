@@ -1,0 +1,57 @@
+package org.panwright.swatch;
+
+import java.util.Comparator;
+import java.util.List;
+import org.panwright.colour.GamutFit;
+import org.panwright.colour.Lab;
+import org.panwright.colour.Light;
+import org.panwright.colour.Srgb;
+
+/**
+ * What mixing colours on a screen predicts: the mean of the paints' sRGB numbers, weighted by their
+ * amounts. It is here to be measured against, not to be used: blue and yellow average to grey.
+ */
+public final class ScreenAverage {
+  private final List<Swatch> singles;
+
+  /** An average over the coats of single paints in {@code set}. */
+  public ScreenAverage(SwatchSet set) {
+    singles = set.swatches().stream().filter(Swatch::isSingle).toList();
+  }
+
+  /** Whether every paint has a coat of its own to take its colour from. */
+  public boolean knows(List<PaintLoad> paints) {
+    return paints.stream()
+        .allMatch(
+            share ->
+                singles.stream().anyMatch(s -> s.paints().get(0).paint().equals(share.paint())));
+  }
+
+  /** The average, each paint's colour taken from its coat whose load is nearest. */
+  public Lab of(List<PaintLoad> paints) {
+    double red = 0;
+    double green = 0;
+    double blue = 0;
+    double total = paints.stream().mapToDouble(PaintLoad::load).sum();
+    for (PaintLoad share : paints) {
+      Srgb colour = nearest(share);
+      double weight = share.load() / total;
+      red += weight * colour.red();
+      green += weight * colour.green();
+      blue += weight * colour.blue();
+    }
+    return new Srgb(red, green, blue).toXyzD65().toLab(Light.D65.white());
+  }
+
+  private Srgb nearest(PaintLoad share) {
+    Lab lab =
+        singles.stream()
+            .filter(s -> s.paints().get(0).paint().equals(share.paint()))
+            .min(Comparator.comparingDouble(s -> Math.abs(s.totalLoad() - share.load())))
+            .orElseThrow(
+                () -> new IllegalArgumentException("no coat of its own for " + share.paint()))
+            .reading()
+            .lab();
+    return GamutFit.ofXyzD65(lab.toXyz(Light.D65.white())).shown();
+  }
+}

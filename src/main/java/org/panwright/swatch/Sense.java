@@ -1,0 +1,53 @@
+package org.panwright.swatch;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Whether a set of swatches can be meant: the questions asked before any fit. */
+final class Sense {
+  private static final double ALIKE = 0.5;
+  private static final double DARKEST_PAPER = 60;
+  private static final double LOWEST_LOAD = 1e-4;
+  private static final double HIGHEST_LOAD = 1e4;
+
+  private Sense() {}
+
+  /** The first reason against the set, if there is one. */
+  static Optional<FitRefusal> check(SwatchSet set) {
+    List<Swatch> swatches = set.swatches();
+    if (swatches.isEmpty()) {
+      return Optional.of(new FitRefusal.NoSwatches());
+    }
+    double usual = set.usualLoad();
+    if (!(usual >= LOWEST_LOAD && usual <= HIGHEST_LOAD)) {
+      return Optional.of(new FitRefusal.LoadsOutOfScale(usual));
+    }
+    double lightest = swatches.stream().mapToDouble(s -> s.ground().lab().l()).max().orElseThrow();
+    if (lightest < DARKEST_PAPER) {
+      return Optional.of(new FitRefusal.NoPaper(lightest));
+    }
+    for (String paint : set.paints()) {
+      if (leavesNoMark(paint, swatches)) {
+        return Optional.of(new FitRefusal.NoMark(paint));
+      }
+    }
+    return allAlike(swatches) ? Optional.of(new FitRefusal.AllAlike()) : Optional.empty();
+  }
+
+  private static boolean leavesNoMark(String paint, List<Swatch> swatches) {
+    List<Swatch> coats =
+        swatches.stream()
+            .filter(s -> s.paints().stream().anyMatch(share -> share.paint().equals(paint)))
+            .toList();
+    return coats.stream().allMatch(s -> OpticsFit.distance(s.reading(), s.ground()) < ALIKE);
+  }
+
+  private static boolean allAlike(List<Swatch> swatches) {
+    Swatch first = swatches.get(0);
+    boolean differentPaint =
+        swatches.stream().anyMatch(other -> !other.paints().equals(first.paints()));
+    return differentPaint
+        && swatches.stream()
+            .allMatch(other -> OpticsFit.distance(first.reading(), other.reading()) < ALIKE);
+  }
+}

@@ -1,0 +1,47 @@
+package org.panwright.swatch;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One coat the painter painted, let dry and read.
+ *
+ * @param name as the painter or the file calls it
+ * @param paints what lies in the coat, each paint once, at least one
+ * @param reading of the dry coat
+ * @param ground a reading of what lies beneath: the bare paper, or a painted line
+ */
+public record Swatch(String name, List<PaintLoad> paints, Reading reading, Reading ground) {
+  public Swatch {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("a swatch has a name");
+    }
+    paints = List.copyOf(paints);
+    if (paints.isEmpty()) {
+      throw new IllegalArgumentException("a swatch has a paint in it: " + name);
+    }
+    Set<String> seen = new HashSet<>();
+    for (PaintLoad share : paints) {
+      if (!seen.add(share.paint())) {
+        throw new IllegalArgumentException(name + " names twice the paint " + share.paint());
+      }
+    }
+  }
+
+  /** Whether one paint alone lies in the coat. */
+  public boolean isSingle() {
+    return paints.size() == 1;
+  }
+
+  /** All paint in the coat, in the unit of the loads. */
+  public double totalLoad() {
+    return paints.stream().mapToDouble(PaintLoad::load).sum();
+  }
+
+  /** The same swatch known by its colours alone. */
+  Swatch byColour() {
+    return new Swatch(
+        name, paints, new Reading.OfColour(reading.lab()), new Reading.OfColour(ground.lab()));
+  }
+}

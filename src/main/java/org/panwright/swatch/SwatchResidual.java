@@ -1,0 +1,18 @@
+package org.panwright.swatch;
+
+import org.panwright.colour.Difference;
+import org.panwright.colour.Light;
+import org.panwright.colour.Spectrum;
+
+/**
+ * What a fit makes of one swatch.
+ *
+ * @param swatch the swatch as read
+ * @param fitted the reflectance the fitted optics give it
+ */
+public record SwatchResidual(Swatch swatch, Spectrum fitted) {
+  /** The difference in colour between the swatch and the fit, under D65. */
+  public double ciede2000() {
+    return Difference.ciede2000(swatch.reading().lab(), Light.D65.lab(fitted));
+  }
+}

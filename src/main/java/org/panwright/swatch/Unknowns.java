@@ -1,0 +1,103 @@
+package org.panwright.swatch;
+
+import org.panwright.colour.Bands;
+
+/**
+ * The numbers a fit looks for, in one row: ln K of each paint and band, ln S of each paint and
+ * band, then three for the face of the coats.
+ *
+ * <p>Loads count in usual coats here, so that no number depends on the painter's unit. The face is
+ * held by an angle-like number u instead of k1, which keeps k1 between 0 and the darkest reading:
+ *
+ * <pre>k1 = ceiling / (1 + e^−u)</pre>
+ */
+final class Unknowns {
+  private static final int BANDS = Bands.COUNT;
+  private static final double LONGEST_STEP = 1.5;
+  private static final double LOWEST_LOG = -14;
+  private static final double HIGHEST_LOG = 8;
+  private static final double HIGHEST_K2 = 0.75;
+
+  private final int paints;
+  private final double ceiling;
+  private final double[] values;
+
+  private Unknowns(int paints, double ceiling, double[] values) {
+    this.paints = paints;
+    this.ceiling = ceiling;
+    this.values = values;
+  }
+
+  /** Unknowns for some paints, all at 0; k1 stays below {@code ceiling}. */
+  static Unknowns of(int paints, double ceiling) {
+    return new Unknowns(paints, ceiling, new double[2 * paints * BANDS + 3]);
+  }
+
+  int size() {
+    return values.length;
+  }
+
+  int paints() {
+    return paints;
+  }
+
+  double at(int unknown) {
+    return values[unknown];
+  }
+
+  /** Sets a starting value. */
+  void start(int unknown, double value) {
+    values[unknown] = value;
+  }
+
+  /** The number of ln K of a paint in a band. */
+  int absorption(int paint, int band) {
+    return paint * BANDS + band;
+  }
+
+  /** The number of ln S of a paint in a band. */
+  int scattering(int paint, int band) {
+    return (paints + paint) * BANDS + band;
+  }
+
+  /** The number of u, which stands for k1. */
+  int face() {
+    return 2 * paints * BANDS;
+  }
+
+  /** The number of k2. */
+  int inner() {
+    return face() + 1;
+  }
+
+  /** The number of the gloss. */
+  int gloss() {
+    return face() + 2;
+  }
+
+  /** The face these numbers stand for; its gloss is per usual coat. */
+  FittedSurface surface() {
+    return new FittedSurface(
+        ceiling / (1 + Math.exp(-values[face()])), values[inner()], values[gloss()]);
+  }
+
+  /** ∂k1/∂u. */
+  double k1Slope() {
+    double k1 = surface().k1();
+    return k1 * (1 - k1 / ceiling);
+  }
+
+  /** The unknowns a step further, no number by more than a safe length or out of its range. */
+  Unknowns plus(double[] step) {
+    double[] next = values.clone();
+    for (int i = 0; i < next.length; i++) {
+      next[i] += Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, step[i]));
+      if (i < face()) {
+        next[i] = Math.max(LOWEST_LOG, Math.min(HIGHEST_LOG, next[i]));
+      }
+    }
+    next[inner()] = Math.max(0, Math.min(HIGHEST_K2, next[inner()]));
+    next[gloss()] = Math.max(0, next[gloss()]);
+    return new Unknowns(paints, ceiling, next);
+  }
+}

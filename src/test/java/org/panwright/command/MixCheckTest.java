@@ -1,0 +1,136 @@
+package org.panwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Coats that scatter nothing, on ideal paper: R = exp(−2 K X), the limit S = 0 of Kubelka and Munk,
+ * so that mixes multiply. Written by that formula, not by the engine.
+ */
+class MixCheckTest {
+  @TempDir Path folder;
+  private String fit;
+  private String test;
+
+  @BeforeEach
+  void paint() throws IOException {
+    List<String> swatches = new ArrayList<>();
+    swatches.add(head());
+    swatches.add(row("paper,,,,", 0, 0));
+    for (double load : new double[] {0.25, 0.5, 1}) {
+      swatches.add(row("y,yellow,%s,,".formatted(load), load, 0));
+      swatches.add(row("b,blue,%s,,".formatted(load), 0, load));
+    }
+    fit = write("fit.csv", swatches);
+    test =
+        write(
+            "test.csv",
+            List.of(
+                head(),
+                row("m,yellow,0.5,blue,0.5", 0.5, 0.5),
+                row("n,yellow,0.8,blue,0.2", 0.8, 0.2)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"spectra", "colour"})
+  void predictsBetterThanAveragingTheScreensNumbers(String source) throws Exception {
+    JsonNode answer =
+        new ObjectMapper()
+            .readTree(
+                MixCheck.run(List.of("--fit", fit, "--test", test, "--from", source, "--json")));
+
+    assertThat(answer.get("n").asInt()).isEqualTo(2);
+    assertThat(answer.get("median").asDouble())
+        .isBetween(0.0, answer.get("srgbAverage").get("median").asDouble() / 3);
+    assertThat(answer.get("max").asDouble()).isGreaterThanOrEqualTo(answer.get("p90").asDouble());
+    assertThat(answer.get("shareUnder5").asDouble()).isBetween(0.0, 1.0);
+    assertThat(answer.get("srgbAverage").fieldNames())
+        .toIterable()
+        .containsExactly("n", "median", "p90", "max", "shareUnder5");
+  }
+
+  @Test
+  void speaksInOneLineForEachWayOfMixing() throws Exception {
+    assertThat(MixCheck.run(List.of("--fit", fit, "--test", test)).lines()).hasSize(3);
+  }
+
+  @Test
+  void saysWhatIsWrongWithTheArguments() {
+    assertSays("--fit is missing.", "--test", test);
+    assertSays("--test is missing.", "--fit", fit);
+    assertSays("--fit needs a value after it.", "--test", test, "--fit");
+    assertSays("“--all” is not understood.", "--all");
+    assertSays("--from is spectra or colour, not “smell”.", "--from", "smell");
+  }
+
+  @Test
+  void saysWhatIsWrongWithTheFiles() throws IOException {
+    String missing = folder.resolve("missing.csv").toString();
+    assertSays("There is no file " + missing, "--fit", missing, "--test", test);
+    assertSays("There is no file " + folder, "--fit", folder.toString(), "--test", test);
+    assertSays(test + " has no row of bare paper.", "--fit", test, "--test", test);
+
+    String negative = write("negative.csv", List.of(head(), row("p,,,,", 0, 0), bad()));
+    assertSays("line 3, column R380: -0.5 is below 0.", "--fit", negative, "--test", test);
+
+    String stranger = write("stranger.csv", List.of(head(), row("m,rose,0.5,blue,0.5", 0.5, 0.5)));
+    assertSays("the coat m holds rose", "--fit", fit, "--test", stranger);
+
+    Path binary = folder.resolve("binary.csv");
+    Files.write(binary, new byte[] {(byte) 0xff, (byte) 0xfe, 0, (byte) 0x80});
+    assertSays(binary + " cannot be read as text.", "--fit", binary.toString(), "--test", test);
+
+    String onlyPaper = write("paper.csv", List.of(head(), row("p,,,,", 0, 0)));
+    assertSays(onlyPaper + " holds no painted coat", "--fit", fit, "--test", onlyPaper);
+  }
+
+  private void assertSays(String part, String... arguments) {
+    assertThatThrownBy(() -> MixCheck.run(List.of(arguments)))
+        .isInstanceOf(BadUseException.class)
+        .hasMessageContaining(part);
+  }
+
+  private String write(String name, List<String> lines) throws IOException {
+    return Files.write(folder.resolve(name), lines).toString();
+  }
+
+  private static String head() {
+    return "sample,paint_a,ml_a,paint_b,ml_b,"
+        + IntStream.range(0, 36)
+            .mapToObj(i -> "R" + (380 + 10 * i))
+            .collect(Collectors.joining(","));
+  }
+
+  private static String bad() {
+    return "x,blue,1,,"
+        + IntStream.range(0, 36).mapToObj(i -> ",-0.5").collect(Collectors.joining());
+  }
+
+  private static String row(String start, double yellow, double blue) {
+    return start
+        + IntStream.range(0, 36)
+            .mapToObj(i -> "," + reflectance(380 + 10 * i, yellow, blue))
+            .collect(Collectors.joining());
+  }
+
+  private static double reflectance(double nm, double yellow, double blue) {
+    double u = (nm - 620) / 70;
+    double k = yellow * 1.2 / (1 + Math.exp((nm - 490) / 10)) + blue * (0.05 + Math.exp(-u * u));
+    return 0.9 * Math.exp(-2 * k);
+  }
+}

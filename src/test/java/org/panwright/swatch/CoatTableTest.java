@@ -1,0 +1,179 @@
+package org.panwright.swatch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.panwright.colour.Lab;
+
+class CoatTableTest {
+  private static final String HEAD = "sample,paint_a,ml_a,paint_b,ml_b," + wavelengths();
+
+  @Test
+  void readsPaperCoatsAndMixes() throws TableFaultException {
+    CoatTable table =
+        CoatTable.read(
+            List.of(
+                "# invented readings",
+                HEAD,
+                "paper,,,,," + readings("0.9"),
+                "first,red earth,0.5,,," + readings("0.25"),
+                "second,\"red, \"\"earth\"\"\",0.5,white,0.25," + readings("0.5")));
+
+    assertThat(table.paper()).isPresent();
+    assertThat(table.coats()).hasSize(2);
+    assertThat(table.coats().get(0).paints()).containsExactly(new PaintLoad("red earth", 0.5));
+    assertThat(table.coats().get(1).paints())
+        .containsExactly(new PaintLoad("red, \"earth\"", 0.5), new PaintLoad("white", 0.25));
+    assertThat(table.coats().get(1).reading().reflectance().at(20)).isEqualTo(0.5);
+    assertThat(table.swatches().paints()).containsExactly("red earth", "red, \"earth\"", "white");
+  }
+
+  @Test
+  void percentIsKnownByItsMiddle() throws TableFaultException {
+    CoatTable table =
+        CoatTable.read(List.of(HEAD, "paper,,,,," + readings("90"), "a,x,1,,," + readings("25")));
+
+    assertThat(table.coats().get(0).reading().reflectance().at(3)).isCloseTo(0.25, within(1e-12));
+  }
+
+  @Test
+  void coloursAloneAreEnough() throws TableFaultException {
+    CoatTable table =
+        CoatTable.read(
+            List.of("sample,paint_a,ml_a,LAB_L,LAB_A,LAB_B", "paper,,,95,0,2", "a,x,1,40,30,-20"));
+
+    assertThat(table.coats().get(0).reading())
+        .isEqualTo(new Reading.OfColour(new Lab(40, 30, -20)));
+  }
+
+  static Stream<Object[]> broken() {
+    String good = "a,x,1,,," + readings("0.5");
+    return Stream.of(
+        broken("nothing", new TableFault.NoTable()),
+        broken("only a head", new TableFault.NoTable(), HEAD),
+        broken(
+            "not a number",
+            new TableFault.NotANumber(2, "R400", "dark"),
+            HEAD,
+            good.replaceFirst("0.5,0.5,0.5", "0.5,0.5,dark")),
+        broken(
+            "not a number in words",
+            new TableFault.NotANumber(2, "R380", "NaN"),
+            HEAD,
+            good.replaceFirst("0.5", "NaN")),
+        broken(
+            "negative",
+            new TableFault.OutOfRange(3, "R390", 0, 1, -0.01),
+            HEAD,
+            good,
+            good.replaceFirst("0.5,0.5", "0.5,-0.01")),
+        broken(
+            "over 1",
+            new TableFault.OutOfRange(2, "R380", 0, 1, 1.2),
+            HEAD,
+            good.replaceFirst("0.5", "1.2")),
+        broken(
+            "one value in percent",
+            new TableFault.OutOfRange(2, "R380", 0, 1, 50),
+            HEAD,
+            good.replaceFirst("0.5", "50")),
+        broken(
+            "over 100 percent",
+            new TableFault.OutOfRange(2, "R380", 0, 100, 120),
+            HEAD,
+            "a,x,1,,," + readings("50").replaceFirst("50", "120")),
+        broken(
+            "a missing reading",
+            new TableFault.EmptyCell(2, "R380"),
+            HEAD,
+            good.replaceFirst("0.5", "")),
+        broken("a missing cell", new TableFault.WrongCellCount(2, 41, 40), HEAD, good.substring(2)),
+        broken(
+            "no load", new TableFault.EmptyCell(2, "ml_a"), HEAD, good.replaceFirst("x,1", "x,")),
+        broken(
+            "load zero",
+            new TableFault.OutOfRange(2, "ml_a", 0, Double.POSITIVE_INFINITY, 0),
+            HEAD,
+            good.replaceFirst("x,1", "x,0")),
+        broken(
+            "an amount of nothing",
+            new TableFault.AmountWithoutPaint(2, "ml_b"),
+            HEAD,
+            good.replaceFirst("x,1,,", "x,1,,2")),
+        broken(
+            "twice the same paint",
+            new TableFault.PaintTwice(2, "x"),
+            HEAD,
+            good.replaceFirst("x,1,,", "x,1,x,2")),
+        broken(
+            "two papers",
+            new TableFault.PaperTwice(3),
+            HEAD,
+            "paper,,,,," + readings("0.9"),
+            "paper,,,,," + readings("0.8")),
+        broken(
+            "no sample column",
+            new TableFault.NoColumn("sample"),
+            HEAD.replace("sample", "name"),
+            good),
+        broken(
+            "no load column", new TableFault.NoColumn("ml_b"), HEAD.replace("ml_b", "drops"), good),
+        broken(
+            "a column twice",
+            new TableFault.ColumnTwice("R380"),
+            HEAD.replace("R390", "R380"),
+            good),
+        broken(
+            "wavelengths in disorder",
+            new TableFault.BandsOutOfOrder("R395"),
+            HEAD.replace("R410", "R395"),
+            good),
+        broken("no readings", new TableFault.NoReadings(), "sample,paint_a,ml_a", "a,x,1"),
+        broken(
+            "lightness out of range",
+            new TableFault.OutOfRange(2, "LAB_L", 0.1, 99.9, 120),
+            "sample,paint_a,ml_a,LAB_L,LAB_A,LAB_B",
+            "a,x,1,120,0,0"));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("broken")
+  void refusesWithLineAndColumn(String name, TableFault fault, List<String> lines) {
+    assertThatThrownBy(() -> CoatTable.read(lines))
+        .isInstanceOfSatisfying(
+            TableFaultException.class, e -> assertThat(e.fault()).isEqualTo(fault));
+  }
+
+  @Test
+  void swatchesNeedPaper() throws TableFaultException {
+    CoatTable table = CoatTable.read(List.of(HEAD, "a,x,1,,," + readings("0.5")));
+
+    assertThatThrownBy(table::swatches)
+        .isInstanceOfSatisfying(
+            TableFaultException.class,
+            e -> assertThat(e.fault()).isEqualTo(new TableFault.NoPaper()));
+  }
+
+  private static Object[] broken(String name, TableFault fault, String... lines) {
+    return new Object[] {name, fault, new ArrayList<>(List.of(lines))};
+  }
+
+  private static String wavelengths() {
+    return IntStream.range(0, 36)
+        .mapToObj(i -> "R" + (380 + 10 * i))
+        .collect(Collectors.joining(","));
+  }
+
+  private static String readings(String value) {
+    return IntStream.range(0, 36).mapToObj(i -> value).collect(Collectors.joining(","));
+  }
+}
