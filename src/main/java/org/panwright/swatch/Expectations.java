@@ -19,6 +19,8 @@ final class Expectations {
   static final double GLOSS = 0.1;
   private static final double K2_SPREAD = 0.02;
   private static final double GLOSS_SPREAD = 0.2;
+  private static final double USUAL_SPREAD = 2;
+  private static final double[] FIRST_DIFFERENCE = {-1, 1};
   private static final double[] SECOND_DIFFERENCE = {1, -2, 1};
   private static final double[] ITSELF = {1};
 
@@ -30,12 +32,13 @@ final class Expectations {
 
   /** Adds all of them to the equations and answers the sum of their squares. */
   double addTo(Equations equations, Unknowns unknowns) {
-    double squares = 0;
+    double squares =
+        near(equations, unknowns, unknowns.usual(), 0, 1 / (USUAL_SPREAD * USUAL_SPREAD));
     for (int paint = 0; paint < unknowns.paints(); paint++) {
-      squares += curves(equations, unknowns, paint);
+      squares += curves(equations, unknowns, paint) + pull(equations, unknowns, paint);
     }
     if (settings.surface().isPresent()) {
-      for (int unknown = unknowns.face(); unknown < unknowns.size(); unknown++) {
+      for (int unknown = unknowns.face(); unknown < unknowns.usual(); unknown++) {
         equations.addToDiagonal(unknown, 1);
       }
       return squares;
@@ -50,13 +53,9 @@ final class Expectations {
     double squares = 0;
     for (int band = 0; band < Bands.COUNT; band++) {
       int scattering = unknowns.scattering(paint, band);
-      squares +=
-          near(
-              equations,
-              unknowns,
-              scattering,
-              settings.usualScattering(),
-              settings.scatteringPull());
+      if (band + 1 < Bands.COUNT) {
+        squares += slope(equations, unknowns, scattering);
+      }
       if (band + 2 < Bands.COUNT) {
         int absorption = unknowns.absorption(paint, band);
         squares += bend(equations, unknowns, absorption, settings.absorptionBend());
@@ -64,6 +63,30 @@ final class Expectations {
       }
     }
     return squares;
+  }
+
+  private double slope(Equations equations, Unknowns unknowns, int first) {
+    double step = unknowns.at(first + 1) - unknowns.at(first);
+    equations.add(new int[] {first, first + 1}, FIRST_DIFFERENCE, step, settings.scatteringSlope());
+    return settings.scatteringSlope() * step * step;
+  }
+
+  /** pull · spread² · ln(1 + d² / spread²), d = mean ln S of the paint − usual. */
+  private double pull(Equations equations, Unknowns unknowns, int paint) {
+    int[] columns = new int[Bands.COUNT + 1];
+    double[] slopes = new double[Bands.COUNT + 1];
+    double off = -unknowns.at(unknowns.usual());
+    for (int band = 0; band < Bands.COUNT; band++) {
+      columns[band] = unknowns.scattering(paint, band);
+      slopes[band] = 1.0 / Bands.COUNT;
+      off += unknowns.at(columns[band]) / Bands.COUNT;
+    }
+    columns[Bands.COUNT] = unknowns.usual();
+    slopes[Bands.COUNT] = -1;
+    double spread = settings.scatteringSpread() * settings.scatteringSpread();
+    double give = 1 + off * off / spread;
+    equations.add(columns, slopes, off, settings.scatteringPull() / give);
+    return settings.scatteringPull() * spread * Math.log(give);
   }
 
   private static double bend(Equations equations, Unknowns unknowns, int first, double weight) {

@@ -13,8 +13,10 @@ import java.util.Optional;
  * @param colour of the difference in colour, in steps of CIEDE2000
  * @param absorptionBend of the second differences of ln K from band to band
  * @param scatteringBend of the second differences of ln S
- * @param scatteringPull of the distance of ln S in each band from {@code usualScattering}
- * @param usualScattering ln S of a usual coat, where the swatches do not say
+ * @param scatteringSlope of the first differences of ln S
+ * @param scatteringPull of the distance of a paint's mean ln S from the usual one of the set
+ * @param scatteringSpread how far, in ln S, a paint may lie from the others before the pull gives
+ *     way
  * @param surface the face of the coats where it is known; otherwise it is fitted too
  */
 public record FitSettings(
@@ -23,26 +25,29 @@ public record FitSettings(
     double colour,
     double absorptionBend,
     double scatteringBend,
+    double scatteringSlope,
     double scatteringPull,
-    double usualScattering,
+    double scatteringSpread,
     Optional<FittedSurface> surface) {
 
   /** For readings of an instrument, whose face is fitted. */
   public static final FitSettings MEASURED =
-      new FitSettings(0.64, 0.09, 1, 0.05, 20, 0.2, 0, Optional.empty());
+      new FitSettings(0.64, 0.09, 1, 0.05, 20, 4, 20, 2, Optional.empty());
 
   /**
    * For optics that the engine is to use: the face is {@link FittedSurface#DRY}, as in every mix it
    * predicts.
    */
   public static final FitSettings FOR_ENGINE =
-      new FitSettings(0.64, 0.09, 1, 0.05, 20, 0.2, 0, Optional.of(FittedSurface.DRY));
+      new FitSettings(0.64, 0.09, 1, 0.05, 20, 4, 20, 2, Optional.of(FittedSurface.DRY));
 
   public FitSettings {
     double least =
         Math.min(
             Math.min(Math.min(spectral, reconstructed), colour),
-            Math.min(Math.min(absorptionBend, scatteringBend), scatteringPull));
+            Math.min(
+                Math.min(absorptionBend, scatteringBend),
+                Math.min(scatteringSlope, scatteringPull)));
     if (!(least >= 0)) {
       throw new IllegalArgumentException("weights must not be negative, was " + least);
     }

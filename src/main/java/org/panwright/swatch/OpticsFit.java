@@ -104,7 +104,6 @@ public final class OpticsFit {
     for (int paint = 0; paint < paints.size(); paint++) {
       for (int band = 0; band < Bands.COUNT; band++) {
         unknowns.start(unknowns.absorption(paint, band), startingAbsorption(paint, band));
-        unknowns.start(unknowns.scattering(paint, band), settings.usualScattering());
       }
     }
     unknowns.start(unknowns.inner(), Expectations.K2);
@@ -125,7 +124,7 @@ public final class OpticsFit {
         coats++;
       }
     }
-    return coats == 0 ? 0 : Math.log(sum / coats) + settings.usualScattering();
+    return coats == 0 ? 0 : Math.log(sum / coats);
   }
 
   private FitReport report(Unknowns unknowns) {

@@ -4,7 +4,7 @@ import org.panwright.colour.Bands;
 
 /**
  * The numbers a fit looks for, in one row: ln K of each paint and band, ln S of each paint and
- * band, then three for the face of the coats.
+ * band, three for the face of the coats, one for the usual ln S of the set.
  *
  * <p>Loads count in usual coats here, so that no number depends on the painter's unit. The face is
  * held by an angle-like number u instead of k1, which keeps k1 between 0 and the darkest reading:
@@ -30,7 +30,7 @@ final class Unknowns {
 
   /** Unknowns for some paints, all at 0; k1 stays below {@code ceiling}. */
   static Unknowns of(int paints, double ceiling) {
-    return new Unknowns(paints, ceiling, new double[2 * paints * BANDS + 3]);
+    return new Unknowns(paints, ceiling, new double[2 * paints * BANDS + 4]);
   }
 
   int size() {
@@ -73,6 +73,11 @@ final class Unknowns {
   /** The number of the gloss. */
   int gloss() {
     return face() + 2;
+  }
+
+  /** The number of the usual ln S of the set's paints. */
+  int usual() {
+    return face() + 3;
   }
 
   /** The face these numbers stand for; its gloss is per usual coat. */

@@ -29,7 +29,9 @@ class OpticsFitTest {
     FitReport report = OpticsFit.of(SET, FitSettings.FOR_ENGINE);
 
     assertThat(report.residuals()).hasSize(SET.swatches().size());
-    assertThat(report.residuals()).allSatisfy(r -> assertThat(r.ciede2000()).isLessThan(0.7));
+    assertThat(report.residuals())
+        .extracting(SwatchResidual::ciede2000)
+        .allSatisfy(error -> assertThat(error).isLessThan(0.7));
   }
 
   @Test
