@@ -76,6 +76,7 @@ public final class CommandLine {
         switch (name.toLowerCase(Locale.ROOT)) {
           case "report" -> new Report();
           case "mix" -> new Mix();
+          case "mixcheck" -> new MixCheck();
           default -> null;
         });
   }

@@ -1,17 +1,14 @@
 package org.panwright.command;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.swatch.CoatTable;
@@ -29,28 +26,32 @@ import org.panwright.words.MixCheckWords;
 import org.panwright.words.SwatchWords;
 
 /**
- * The command {@code mixcheck}: fits paints to one file of measured coats, predicts the mixes of
- * another, and says how far off the predictions are. Anyone can test the engine with it.
+ * {@code mixcheck --fit FIT.csv --test TEST.csv [--from spectra|colour] [--json]}: fits paints to
+ * one file of measured coats, predicts the mixes of another, and says how far off the predictions
+ * are. Anyone can test the engine with it.
  *
  * <p>Both files are laid out as {@link CoatTable} describes; the paper is that of the first. With
  * {@code --from colour} only the colour of each coat of the first file is used.
  */
-public final class MixCheck {
+final class MixCheck implements Command {
+  private static final String NAME = "mixcheck";
   private static final long MOST_MEGABYTES = 50;
+  private static final int DECIMALS = 4;
 
-  private MixCheck() {}
+  @Override
+  public void run(List<String> words, PrintStream out, PrintStream err) throws BadUseException {
+    Arguments arguments =
+        Arguments.of(NAME, words, Set.of("json"), Set.of("fit", "test", "from"));
+    if (!arguments.plain().isEmpty()) {
+      throw new BadUseException(MixCheckWords.tooManyWords(arguments.plain().get(0)));
+    }
+    String fitFile = arguments.required("fit");
+    String testFile = arguments.required("test");
+    boolean byColour = isColour(arguments.value("from").orElse("spectra"));
 
-  /**
-   * Runs the command and answers what it prints.
-   *
-   * @param arguments what stands after {@code mixcheck}
-   * @throws BadUseException with one sentence, if arguments or files cannot be used
-   */
-  public static String run(List<String> arguments) throws BadUseException {
-    MixCheckOptions options = MixCheckOptions.of(arguments);
-    SwatchSet set = fitSet(options);
-    List<CoatTable.Row> mixes = mixes(options, set);
-    FitReport report = fit(options, set);
+    SwatchSet set = swatches(fitFile, byColour);
+    List<CoatTable.Row> mixes = mixes(fitFile, testFile, set);
+    FitReport report = fit(fitFile, set);
     Reading paper = set.swatches().get(0).ground();
     ScreenAverage screen = new ScreenAverage(set);
     List<Lab> read = new ArrayList<>();
@@ -63,68 +64,69 @@ public final class MixCheck {
     }
     MixErrors law = MixErrors.of(predicted, read);
     MixErrors average = MixErrors.of(averaged, read);
-    return options.json() ? json(law, average) : MixCheckWords.summary(law, average);
+    out.println(
+        arguments.has("json")
+            ? Json.text(json(law).set("srgbAverage", json(average)))
+            : MixCheckWords.summary(law, average));
   }
 
-  private static SwatchSet fitSet(MixCheckOptions options) throws BadUseException {
-    String file = options.fit();
+  private static boolean isColour(String source) throws BadUseException {
+    return switch (source) {
+      case "colour" -> true;
+      case "spectra" -> false;
+      default -> throw new BadUseException(MixCheckWords.unknownSource(source));
+    };
+  }
+
+  private static SwatchSet swatches(String file, boolean byColour) throws BadUseException {
     try {
       SwatchSet set = table(file).swatches();
-      return options.byColour() ? set.byColour() : set;
+      return byColour ? set.byColour() : set;
     } catch (TableFaultException broken) {
       throw new BadUseException(SwatchWords.sentence(file, broken.fault()));
     }
   }
 
-  private static List<CoatTable.Row> mixes(MixCheckOptions options, SwatchSet set)
+  private static List<CoatTable.Row> mixes(String fitFile, String testFile, SwatchSet set)
       throws BadUseException {
-    String file = options.test();
-    List<CoatTable.Row> mixes = table(file).coats();
+    List<CoatTable.Row> mixes = table(testFile).coats();
     if (mixes.isEmpty()) {
-      throw new BadUseException(MixCheckWords.nothingToTest(file));
+      throw new BadUseException(MixCheckWords.nothingToTest(testFile));
     }
-    Set<String> alone =
-        set.swatches().stream()
-            .filter(swatch -> swatch.isSingle())
-            .map(swatch -> swatch.paints().get(0).paint())
-            .collect(Collectors.toSet());
     Set<String> known = Set.copyOf(set.paints());
+    ScreenAverage screen = new ScreenAverage(set);
     for (CoatTable.Row mix : mixes) {
       for (PaintLoad share : mix.paints()) {
         if (!known.contains(share.paint())) {
           throw new BadUseException(
-              MixCheckWords.paintNotFitted(file, mix.name(), share.paint(), options.fit()));
+              MixCheckWords.paintNotFitted(testFile, mix.name(), share.paint(), fitFile));
         }
-        if (!alone.contains(share.paint())) {
-          throw new BadUseException(MixCheckWords.paintNeverAlone(options.fit(), share.paint()));
+        if (!screen.knows(List.of(share))) {
+          throw new BadUseException(MixCheckWords.paintNeverAlone(fitFile, share.paint()));
         }
       }
     }
     return mixes;
   }
 
-  private static FitReport fit(MixCheckOptions options, SwatchSet set) throws BadUseException {
+  private static FitReport fit(String file, SwatchSet set) throws BadUseException {
     try {
       return OpticsFit.of(set, FitSettings.MEASURED);
     } catch (FitRefusedException refused) {
-      throw new BadUseException(SwatchWords.sentence(options.fit(), refused.refusal()));
+      throw new BadUseException(SwatchWords.sentence(file, refused.refusal()));
     }
   }
 
   private static CoatTable table(String file) throws BadUseException {
+    Path path = Arguments.path(file);
+    if (!Files.isRegularFile(path)) {
+      throw new BadUseException(MixCheckWords.noFile(file));
+    }
     try {
-      Path path = Path.of(file);
-      if (!Files.isRegularFile(path)) {
-        throw new BadUseException(MixCheckWords.noFile(file));
-      }
       if (Files.size(path) > MOST_MEGABYTES << 20) {
         throw new BadUseException(MixCheckWords.tooLarge(file, MOST_MEGABYTES));
       }
       return CoatTable.read(Files.readAllLines(path, StandardCharsets.UTF_8));
-    } catch (InvalidPathException noPath) {
-      throw new BadUseException(MixCheckWords.noFile(file));
-    } catch (CharacterCodingException noText) {
-      throw new BadUseException(MixCheckWords.unreadable(file));
     } catch (IOException unreadable) {
       throw new BadUseException(MixCheckWords.unreadable(file));
     } catch (TableFaultException broken) {
@@ -132,19 +134,12 @@ public final class MixCheck {
     }
   }
 
-  private static String json(MixErrors law, MixErrors average) {
-    ObjectNode root = node(law);
-    root.set("srgbAverage", node(average));
-    return root.toPrettyString() + System.lineSeparator();
-  }
-
-  private static ObjectNode node(MixErrors errors) {
-    return new ObjectMapper()
-        .createObjectNode()
+  private static ObjectNode json(MixErrors errors) {
+    return Json.object()
         .put("n", errors.n())
-        .put("median", errors.median())
-        .put("p90", errors.p90())
-        .put("max", errors.max())
-        .put("shareUnder5", errors.shareUnder5());
+        .put("median", Json.rounded(errors.median(), DECIMALS))
+        .put("p90", Json.rounded(errors.p90(), DECIMALS))
+        .put("max", Json.rounded(errors.max(), DECIMALS))
+        .put("shareUnder5", Json.rounded(errors.shareUnder5(), DECIMALS));
   }
 }

