@@ -40,8 +40,7 @@ final class MixCheck implements Command {
 
   @Override
   public void run(List<String> words, PrintStream out, PrintStream err) throws BadUseException {
-    Arguments arguments =
-        Arguments.of(NAME, words, Set.of("json"), Set.of("fit", "test", "from"));
+    Arguments arguments = Arguments.of(NAME, words, Set.of("json"), Set.of("fit", "test", "from"));
     if (!arguments.plain().isEmpty()) {
       throw new BadUseException(MixCheckWords.tooManyWords(arguments.plain().get(0)));
     }
