@@ -16,7 +16,7 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
   /** All pictures in the order they are taken. */
   static final List<Shot> ALL =
       List.of(
-          new Shot("plan", 1440, 900, Theme.LIGHT, w -> w.showPlace(0)),
+          new Shot("plan-light", 1440, 900, Theme.LIGHT, w -> w.showPlace(0)),
           new Shot("plan-dark", 1440, 900, Theme.DARK, w -> w.showPlace(0)),
           new Shot("plan-small", 1100, 700, Theme.LIGHT, w -> w.showPlace(0)),
           new Shot("plan-large", 1920, 1080, Theme.LIGHT, w -> w.showPlace(0)),

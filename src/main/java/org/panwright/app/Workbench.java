@@ -133,6 +133,7 @@ public final class Workbench {
   public void show() {
     looks.themeProperty().set(remembered.settings().dark() ? Theme.DARK : Theme.LIGHT);
     window.on(stage);
+    stage.getIcons().setAll(Emblem.sizes());
     stage.titleProperty().bind(title());
     WindowPlaceKeeper.of(stage, remembered);
     stage.setOnCloseRequest(
@@ -220,7 +221,10 @@ public final class Workbench {
             List.of(
                 Action.of(WindowWords.LIGHT, () -> dress(Theme.LIGHT)),
                 Action.of(WindowWords.DARK, () -> dress(Theme.DARK))),
-            List.of(Action.of(WindowWords.EVEN_OUT, plan::evenOut))),
+            List.of(
+                Action.of(WindowWords.NEXT_PANE, () -> plan.stepPane(1)).on("F6"),
+                Action.of(WindowWords.PREVIOUS_PANE, () -> plan.stepPane(-1)).on("Shift+F6"),
+                Action.of(WindowWords.EVEN_OUT, plan::evenOut))),
         help);
   }
 

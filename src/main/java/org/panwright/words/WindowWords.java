@@ -44,7 +44,13 @@ public final class WindowWords {
   /** The dark look. */
   public static final String DARK = "_Dark window";
 
-  /** The arrow that makes shelf and findings take their first sizes again. */
+  /** Moves the keyboard. */
+  public static final String NEXT_PANE = "_Next pane";
+
+  /** Moves the keyboard. */
+  public static final String PREVIOUS_PANE = "_Previous pane";
+
+  /** Puts the dividers back. */
   public static final String EVEN_OUT = "_Usual sizes of the panes";
 
   /** What "about" is called. */

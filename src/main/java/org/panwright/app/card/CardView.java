@@ -45,11 +45,11 @@ public final class CardView extends HBox {
   private final ScrollPane desk = new ScrollPane(sheets);
   private final Label notes = sentence("");
   private final Label status = sentence("");
+  private boolean fontsLoaded;
 
   public CardView(CardModel model, Dialogs dialogs) {
     this.model = model;
     this.dialogs = dialogs;
-    SheetPicture.loadFonts();
     getStyleClass().add("card-view");
     sheets.setAlignment(Pos.TOP_CENTER);
     sheets.getStyleClass().addAll("swatch-ground", "card-desk");
@@ -154,6 +154,10 @@ public final class CardView extends HBox {
 
   private void show() {
     Optional<KeyCard> card = model.cardProperty().get();
+    if (card.isPresent() && !fontsLoaded) {
+      SheetPicture.loadFonts();
+      fontsLoaded = true;
+    }
     notes.setText(card.map(c -> String.join("\n", c.notes())).orElse(CardViewWords.NO_LINEUP));
     sheets
         .getChildren()

@@ -14,9 +14,10 @@ public enum Theme {
     this.roles = roles;
   }
 
-  /** Its style sheets in the order a scene takes them: colour roles, then shapes. */
+  /** Its style sheets in the order a scene takes them: colour roles, shapes, then what
+   * single views need. */
   public List<String> sheets() {
-    return List.of(address(roles), address("base.css"));
+    return List.of(address(roles), address("base.css"), address("judging.css"));
   }
 
   private static String address(String name) {

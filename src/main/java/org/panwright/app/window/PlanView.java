@@ -1,8 +1,10 @@
 package org.panwright.app.window;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Orientation;
+import javafx.scene.Node;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -16,6 +18,7 @@ public final class PlanView extends StackPane {
   /** Where the dividers stand at first: left, right, middle, right-hand column. */
   public static final List<Double> USUAL = List.of(0.235, 0.755, 0.42, 0.5);
 
+  private final List<Region> panes;
   private final SplitPane columns;
   private final SplitPane middle;
   private final SplitPane right;
@@ -30,6 +33,7 @@ public final class PlanView extends StackPane {
     grid.setMinSize(380, 220);
     ring.setMinSize(240, 220);
     findings.setMinSize(240, 150);
+    panes = List.of(shelf, box, grid, ring, findings);
     middle = new SplitPane(box, grid);
     right = new SplitPane(ring, findings);
     columns = new SplitPane(shelf, middle, right);
@@ -48,6 +52,25 @@ public final class PlanView extends StackPane {
         columns.getDividerPositions()[1],
         middle.getDividerPositions()[0],
         right.getDividerPositions()[0]);
+  }
+
+  /** Gives the keyboard to the next pane, or with {@code by} −1 to the one before. */
+  public void stepPane(int by) {
+    Node focused = getScene().getFocusOwner();
+    int now = 0;
+    for (int i = 0; i < panes.size(); i++) {
+      if (focused != null && FirstField.isWithin(focused, panes.get(i))) {
+        now = i;
+      }
+    }
+    for (int tried = 1; tried <= panes.size(); tried++) {
+      Region pane = panes.get(Math.floorMod(now + by * tried, panes.size()));
+      Optional<Node> field = FirstField.of(pane);
+      if (field.isPresent()) {
+        field.get().requestFocus();
+        return;
+      }
+    }
   }
 
   /** Tells the places of the dividers whenever one was moved. */
