@@ -8,8 +8,9 @@ import javafx.application.Platform;
 
 /**
  * Measures the start: with {@code -Dpanwright.start.time=true} prints the milliseconds from the
- * birth of the process to the second pulse with a window and the megabytes of heap in use then;
- * with {@code =exit} it ends the program after that.
+ * birth of the process to the second pulse with a window, the processor time the JavaFX thread took
+ * of them (which says something on a busy machine too), and the megabytes of heap in use then; with
+ * {@code =exit} it ends the program after that.
  */
 final class StartTimer {
   private static final String PROPERTY = "panwright.start.time";
@@ -42,7 +43,8 @@ final class StartTimer {
   private static String line() {
     long born = ManagementFactory.getRuntimeMXBean().getStartTime();
     long used = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
-    return "second pulse after %d ms, heap in use %d MB"
-        .formatted(System.currentTimeMillis() - born, used / 1_000_000);
+    long busy = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    return "second pulse after %d ms, JavaFX thread busy for %d ms, heap in use %d MB"
+        .formatted(System.currentTimeMillis() - born, busy / 1_000_000, used / 1_000_000);
   }
 }
