@@ -49,11 +49,9 @@ public final class Photographer extends Application {
   public void start(Stage stage) {
     List<String> words = getParameters().getRaw();
     Path folder = Path.of(words.get(0));
-    List<String> wanted = words.subList(1, words.size());
     Workbench workbench = workbench(stage);
     workbench.show();
-    List<Shot> shots =
-        Shot.ALL.stream().filter(s -> wanted.isEmpty() || wanted.contains(s.name())).toList();
+    List<Shot> shots = Shot.named(words.subList(1, words.size()));
     take(workbench, stage, folder, shots, 0);
   }
 

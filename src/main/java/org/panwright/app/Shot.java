@@ -2,7 +2,12 @@ package org.panwright.app;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.panwright.app.theme.Theme;
+import org.panwright.kit.Box;
+import org.panwright.kit.Lineup;
+import org.panwright.mixing.Ratio;
+import org.panwright.paint.Paint;
 
 /**
  * One picture of the guide.
@@ -13,18 +18,74 @@ import org.panwright.app.theme.Theme;
  * @param prepare brings the window into the state to show
  */
 record Shot(String name, double width, double height, Theme theme, Consumer<Workbench> prepare) {
-  /** All pictures in the order they are taken. */
-  static final List<Shot> ALL =
+  /** The pictures of the guide in the order they are taken. */
+  static final List<Shot> GUIDE =
       List.of(
           new Shot("plan-light", 1440, 900, Theme.LIGHT, w -> w.showPlace(0)),
           new Shot("plan-dark", 1440, 900, Theme.DARK, w -> w.showPlace(0)),
-          new Shot("plan-small", 1100, 700, Theme.LIGHT, w -> w.showPlace(0)),
-          new Shot("plan-large", 1920, 1080, Theme.LIGHT, w -> w.showPlace(0)),
+          new Shot("mix", 1440, 900, Theme.LIGHT, Shot::pickMix),
           new Shot("key-card", 1440, 900, Theme.LIGHT, w -> w.showPlace(1)),
-          new Shot("paint-editor", 1280, 800, Theme.LIGHT, w -> w.editors().editPaint(first(w))),
-          new Shot("box-editor", 1280, 800, Theme.LIGHT, w -> w.editors().addBox()));
+          new Shot("paint-editor", 1280, 800, Theme.LIGHT, w -> w.editors().editPaint(blend(w))),
+          new Shot("box-editor", 1280, 800, Theme.LIGHT, Shot::editBox));
 
-  private static String first(Workbench workbench) {
-    return workbench.session().kit().shelf().paints().get(0).id();
+  /** The window at its smallest and on a large screen, to be looked at after a change. */
+  static final List<Shot> SIZES =
+      List.of(
+          new Shot("plan-small", 1100, 700, Theme.LIGHT, Shot::plan),
+          new Shot("plan-large", 1920, 1080, Theme.DARK, Shot::plan),
+          new Shot("key-card-small", 1100, 700, Theme.DARK, w -> w.showPlace(1)),
+          new Shot("paint-editor-dark", 1100, 700, Theme.DARK, w -> w.editors().addPaint()),
+          new Shot("wash-strengths", 1100, 700, Theme.LIGHT, w -> w.editors().editPaperAndWashes()),
+          new Shot("new-lineup", 1100, 700, Theme.LIGHT, w -> w.editors().addLineup()),
+          new Shot("remove-paint", 1100, 700, Theme.LIGHT, Shot::removePaint));
+
+  /** The pictures of these names, or those of the guide if none is named. */
+  static List<Shot> named(List<String> names) {
+    return names.isEmpty()
+        ? GUIDE
+        : Stream.concat(GUIDE.stream(), SIZES.stream())
+            .filter(shot -> names.contains(shot.name()))
+            .toList();
+  }
+
+  private static void plan(Workbench workbench) {
+    workbench.showPlace(0);
+    workbench.session().selectionProperty().set(Selection.NOTHING);
+  }
+
+  private static void pickMix(Workbench workbench) {
+    plan(workbench);
+    List<String> paints = lineup(workbench).paintIds(box(workbench));
+    workbench
+        .session()
+        .selectionProperty()
+        .set(new Selection.OfMix(paints.get(0), paints.get(paints.size() / 2), Ratio.EVEN));
+  }
+
+  private static void editBox(Workbench workbench) {
+    plan(workbench);
+    workbench.editors().editBox(box(workbench).id());
+  }
+
+  private static void removePaint(Workbench workbench) {
+    plan(workbench);
+    workbench.editors().removePaint(lineup(workbench).paintIds(box(workbench)).get(0));
+  }
+
+  private static Lineup lineup(Workbench workbench) {
+    return workbench.session().lineup().orElseThrow();
+  }
+
+  private static Box box(Workbench workbench) {
+    return workbench.session().kit().boxOf(lineup(workbench));
+  }
+
+  /** A paint of several pigments shows more of the editor. */
+  private static String blend(Workbench workbench) {
+    return workbench.session().kit().shelf().paints().stream()
+        .filter(paint -> paint.pigments().size() > 1)
+        .map(Paint::id)
+        .findFirst()
+        .orElseThrow();
   }
 }

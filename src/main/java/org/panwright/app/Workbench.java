@@ -63,6 +63,7 @@ public final class Workbench {
   private final FirstKit first;
   private final MainWindow window;
   private final PlanPlace plan;
+  private Optional<CardModel> card = Optional.empty();
 
   /**
    * @param remembered the settings
@@ -165,14 +166,16 @@ public final class Workbench {
     window.showPlace(place);
   }
 
-  /** Whether the judgement shown is that of the kit as it is now. */
+  /** Whether all that is shown is of the kit as it is now. */
   public boolean isSettled() {
-    return session.lineup().isEmpty()
-        || session
-            .judgementProperty()
-            .get()
-            .filter(judged -> judged.kit().equals(session.kit()))
-            .isPresent();
+    boolean judged =
+        session.lineup().isEmpty()
+            || session
+                .judgementProperty()
+                .get()
+                .filter(judgement -> judgement.kit().equals(session.kit()))
+                .isPresent();
+    return judged && card.map(CardModel::isSettled).orElse(true);
   }
 
   private void close() {
@@ -184,10 +187,16 @@ public final class Workbench {
   }
 
   private CardView card() {
-    return new CardView(
+    CardModel model =
         new CardModel(
-            session, library, LocalDate::now, workers.painting(), Platform::runLater, faults::take),
-        dialogs);
+            session,
+            library,
+            LocalDate::now,
+            workers.painting(),
+            Platform::runLater,
+            faults::take);
+    card = Optional.of(model);
+    return new CardView(model, dialogs);
   }
 
   private MenuPlan menus() {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
@@ -82,7 +83,7 @@ class WorkbenchWindowTest {
   @Test
   void closingWithChangesAsksAndKeepsWorkingIfTold(FxRobot robot) {
     robot.interact(() -> window.session().perform(new Edit.RenameKit("sea")));
-    askToClose(robot);
+    askToClose();
     clickButton(robot, FileWords.STAY);
     assertThat(stage.isShowing()).isTrue();
     assertThat(name(robot)).isEqualTo("● sea");
@@ -91,7 +92,7 @@ class WorkbenchWindowTest {
   @Test
   void closingWithChangesSavesThemIfTold(FxRobot robot) throws Exception {
     robot.interact(() -> window.session().perform(new Edit.RenameKit("sea")));
-    askToClose(robot);
+    askToClose();
     clickButton(robot, FileWords.SAVE_FIRST);
     until(() -> !stage.isShowing());
     assertThat(Files.readString(file)).contains("\"sea\"");
@@ -99,8 +100,8 @@ class WorkbenchWindowTest {
   }
 
   @Test
-  void closingWithoutChangesAsksNothing(FxRobot robot) {
-    askToClose(robot);
+  void closingWithoutChangesAsksNothing() {
+    askToClose();
     until(() -> !stage.isShowing());
     assertThat(Window.getWindows()).isEmpty();
   }
@@ -141,10 +142,10 @@ class WorkbenchWindowTest {
     assertThat(window.session().kit().boxes()).hasSize(1);
   }
 
-  private void askToClose(FxRobot robot) {
-    robot.interactNoWait(
+  /** Not waited for: the question that may come up keeps the call from returning. */
+  private void askToClose() {
+    Platform.runLater(
         () -> stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
-    WaitForAsyncUtils.waitForFxEvents();
   }
 
   private static void press(FxRobot robot, KeyCode key) {

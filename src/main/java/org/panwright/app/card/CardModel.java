@@ -34,6 +34,7 @@ public final class CardModel {
   private final ObjectProperty<CardOptions> options = new SimpleObjectProperty<>(CardOptions.USUAL);
   private final ReadOnlyObjectWrapper<Optional<KeyCard>> card =
       new ReadOnlyObjectWrapper<>(Optional.empty());
+  private boolean settled;
 
   /**
    * @param today the date printed on the card
@@ -71,6 +72,16 @@ public final class CardModel {
     return card.getReadOnlyProperty();
   }
 
+  /** Whether the card shown is the newest one asked for. */
+  public boolean isSettled() {
+    return settled;
+  }
+
+  /** Whether there is a lineup to make a card for. */
+  boolean hasLineup() {
+    return session.lineup().isPresent();
+  }
+
   /** A name for the file of the card. */
   String fileName() {
     return session.lineup().map(Lineup::name).orElse("");
@@ -98,15 +109,20 @@ public final class CardModel {
     Optional<Lineup> lineup = session.lineup();
     if (lineup.isEmpty()) {
       layout.cancel();
+      settled = true;
       card.set(Optional.empty());
       return;
     }
     Kit kit = session.kit();
     CardOptions wanted = options.get();
     LocalDate date = today.get();
+    settled = false;
     layout.request(
         outdated -> KeyCard.of(kit, lineup.get().id(), library, wanted, date),
-        made -> card.set(Optional.of(made)),
+        made -> {
+          settled = true;
+          card.set(Optional.of(made));
+        },
         failures);
   }
 }

@@ -158,7 +158,9 @@ public final class CardView extends HBox {
       SheetPicture.loadFonts();
       fontsLoaded = true;
     }
-    notes.setText(card.map(c -> String.join("\n", c.notes())).orElse(CardViewWords.NO_LINEUP));
+    notes.setText(
+        card.map(c -> String.join("\n", c.notes()))
+            .orElse(model.hasLineup() ? "" : CardViewWords.NO_LINEUP));
     sheets
         .getChildren()
         .setAll(

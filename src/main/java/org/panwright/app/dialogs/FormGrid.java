@@ -21,8 +21,7 @@ public final class FormGrid extends GridPane {
   public FormGrid() {
     getStyleClass().add("form");
     ColumnConstraints labels = new ColumnConstraints();
-    labels.setMinWidth(Region.USE_PREF_SIZE);
-    labels.setPrefWidth(LABEL_WIDTH);
+    labels.setMinWidth(LABEL_WIDTH);
     labels.setHgrow(Priority.NEVER);
     ColumnConstraints fields = new ColumnConstraints();
     fields.setHgrow(Priority.ALWAYS);
@@ -56,6 +55,7 @@ public final class FormGrid extends GridPane {
     Label name = new Label(text);
     name.getStyleClass().add("soft");
     name.setLabelFor(field);
+    name.setMinWidth(Region.USE_PREF_SIZE);
     return name;
   }
 
