@@ -189,12 +189,7 @@ public final class Workbench {
   private CardView card() {
     CardModel model =
         new CardModel(
-            session,
-            library,
-            LocalDate::now,
-            workers.painting(),
-            Platform::runLater,
-            faults::take);
+            session, library, LocalDate::now, workers.painting(), Platform::runLater, faults::take);
     card = Optional.of(model);
     return new CardView(model, dialogs);
   }

@@ -14,8 +14,10 @@ public enum Theme {
     this.roles = roles;
   }
 
-  /** Its style sheets in the order a scene takes them: colour roles, shapes, then what
-   * single views need. */
+  /**
+   * Its style sheets in the order a scene takes them: colour roles, shapes, then what single views
+   * need.
+   */
   public List<String> sheets() {
     return List.of(address(roles), address("base.css"), address("judging.css"));
   }
