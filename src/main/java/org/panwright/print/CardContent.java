@@ -26,13 +26,14 @@ record CardContent(
   }
 
   String orientation() {
-    return format == CardFormat.LID ? CardWords.orientationInLid() : CardWords.orientation();
+    return format == CardFormat.LID ? CardWords.THIS_EDGE_TO_HINGE : CardWords.HINGE_SIDE;
   }
 
   /** The small print: marks, colours, cautions, placeholders; a sentence or two each. */
   List<String> smallPrint() {
     List<String> lines = new ArrayList<>();
-    lines.add(PaintWords.LEGEND + ".");
+    lines.add(
+        PaintWords.LEGEND + "." + (format == CardFormat.LID ? " " + CardWords.HINGE_SIDE : ""));
     if (isPredicted()) {
       double error = filled().stream().mapToDouble(CardWell.Filled::expectedError).max().orElse(0);
       String beyond =

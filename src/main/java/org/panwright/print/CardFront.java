@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.panwright.kit.WellKind;
-import org.panwright.print.FittedText.Align;
-import org.panwright.words.CardWords;
 
 /**
  * The front of a key card: heading, map of the wells, small print, orientation.
@@ -14,8 +12,9 @@ import org.panwright.words.CardWords;
  * @param complete whether nothing was left out or cut, so that no list is needed
  */
 record CardFront(Face face, boolean complete) {
-  private static final double HEADING_FROM_MM = 34;
-  private static final double SMALL_PT = TextFit.LEGIBLE_PT;
+  private static final double HINGE_MM = 1.2;
+  private static final double GAP_MM = 0.8;
+  private static final double LEAST_MAP_MM = 4;
 
   /** The share of cells that may lose the end of a name before the card says less in all. */
   private static final double CUT_SHARE = 0.25;
@@ -49,22 +48,21 @@ record CardFront(Face face, boolean complete) {
       CardContent content, Area size, Detail detail, boolean smallPrint, boolean cropped) {
     double padding = Math.min(5, Math.max(1, 0.03 * Math.min(size.widthMm(), size.heightMm())));
     Area inside = size.inset(padding);
-    List<Mark> marks = new ArrayList<>();
-    double top = inside.yMm();
-    if (size.heightMm() >= HEADING_FROM_MM) {
-      top = heading(content, inside, marks);
-    }
-    double bottom = foot(content, inside, smallPrint, detail, marks);
-    if (bottom - top < 5) {
+    CardEdge heading = CardEdge.heading(content, inside);
+    CardEdge foot = CardEdge.foot(content, inside, smallPrint);
+    double top = heading.limitMm() + HINGE_MM;
+    double bottom = foot.limitMm() - GAP_MM;
+    if (bottom - top < LEAST_MAP_MM) {
       return Optional.empty();
     }
-    Area region =
-        new Area(inside.xMm(), top + 1.2, inside.widthMm(), Math.max(0, bottom - top - 2));
+    Area region = new Area(inside.xMm(), top, inside.widthMm(), bottom - top);
     WellMap map = WellMap.of(content.box(), region, cropped);
     List<WellCell> cells = cells(content, map, detail);
     if (cells.isEmpty()) {
       return Optional.empty();
     }
+    List<Mark> marks = new ArrayList<>(heading.marks());
+    marks.addAll(foot.marks());
     Area frame = map.frame();
     marks.add(new Mark.Rectangle(frame, 1.5, 0.2, Ink.FAINT, false, Optional.empty()));
     double hinge = frame.yMm() - 0.7;
@@ -88,7 +86,14 @@ record CardFront(Face face, boolean complete) {
       map.cells().forEach(cell -> widths.add(cell.widthMm()));
     }
     widths.sort(null);
-    CellType type = CellType.forWidth(widths.get(widths.size() / 2));
+    CellType usual = CellType.forWidth(widths.get(widths.size() / 2));
+    List<WellCell> cells = evened(content, map, detail, usual);
+    return cells.isEmpty() ? evened(content, map, detail, CellType.SMALLEST) : cells;
+  }
+
+  /** The cells with names of one size as far as they can. */
+  private static List<WellCell> evened(
+      CardContent content, WellMap map, Detail detail, CellType type) {
     List<WellCell> first = cells(content, map, detail, type);
     double common =
         first.stream()
@@ -140,48 +145,5 @@ record CardFront(Face face, boolean complete) {
       }
     }
     return Optional.empty();
-  }
-
-  /** Draws lineup, box and date; answers where the heading ends. */
-  private static double heading(CardContent content, Area inside, List<Mark> marks) {
-    double pt = Math.min(13, Math.max(7.5, 0.11 * inside.heightMm()));
-    FittedText title =
-        TextFit.of(Typeface.BOLD, pt).line(content.lineup(), 0.55 * inside.widthMm());
-    marks.addAll(title.at(inside.xMm(), inside.yMm(), inside.widthMm(), Align.LEFT));
-    double room = inside.widthMm() - title.widthMm() - 3;
-    FittedText side =
-        TextFit.of(Typeface.REGULAR, Math.max(5.5, 0.7 * pt))
-            .line(CardWords.boxAndDate(content.box().name(), content.date()), room);
-    marks.addAll(
-        side.at(
-            inside.xMm(),
-            inside.yMm() + title.baselineMm() - side.baselineMm(),
-            inside.widthMm(),
-            Align.RIGHT));
-    return inside.yMm() + Math.max(title.heightMm(), side.heightMm());
-  }
-
-  /** Draws small print and orientation from below; answers where they begin. */
-  private static double foot(
-      CardContent content, Area inside, boolean smallPrint, Detail detail, List<Mark> marks) {
-    double y = inside.bottomMm();
-    FittedText hinge =
-        TextFit.of(Typeface.REGULAR, SMALL_PT + 0.5).line(content.orientation(), inside.widthMm());
-    y -= hinge.heightMm();
-    marks.addAll(hinge.at(inside.xMm(), y, inside.widthMm(), Align.CENTRE));
-    List<String> lines = new ArrayList<>();
-    if (smallPrint) {
-      lines.addAll(content.smallPrint());
-    } else if (detail != Detail.NUMBERS || inside.heightMm() > HEADING_FROM_MM) {
-      lines.add(CardWords.SEE_LIST);
-    }
-    double pt = Math.min(7, Math.max(SMALL_PT, inside.widthMm() / 24));
-    for (int i = lines.size() - 1; i >= 0; i--) {
-      FittedText text =
-          new TextFit(Typeface.REGULAR, pt, SMALL_PT).paragraph(lines.get(i), inside.widthMm());
-      y -= text.heightMm() + 0.3;
-      marks.addAll(text.at(inside.xMm(), y, inside.widthMm(), Align.LEFT));
-    }
-    return y;
   }
 }

@@ -8,6 +8,9 @@ package org.panwright.print;
  * @param notePt codes, marks and fill
  */
 record CellType(double labelPt, double namePt, double notePt) {
+  /** What is still legible. */
+  static final CellType SMALLEST = new CellType(6, 5.25, TextFit.LEGIBLE_PT);
+
   /** The sizes for cells of a width in millimetres. */
   static CellType forWidth(double widthMm) {
     double name = Math.min(10, Math.max(5.5, 2.2 + 0.25 * widthMm));

@@ -145,7 +145,8 @@ public final class MixingChart {
       marks.addAll(
           PaintHead.ofRow(paints.get(row), new Area(room.xMm(), y, ROW_HEAD_MM - GAP_MM, cellMm)));
     }
-    for (int column = firstColumn; column < endColumn; column++) {
+    int endHead = options.shape() == Shape.TRIANGLE ? Math.min(endColumn, endRow) : endColumn;
+    for (int column = firstColumn; column < endHead; column++) {
       double x = cells.xMm() + (column - firstColumn) * cellMm;
       marks.addAll(
           PaintHead.ofColumn(

@@ -19,7 +19,7 @@ import org.panwright.words.PaintWords;
  * right of the swatch.
  */
 final class WellCell {
-  private static final double GAP_MM = 0.6;
+  private static final double GAP_MM = 0.4;
   private static final double LEAST_SWATCH_MM = 2.6;
   private static final double LEAST_FIELD_MM = 5;
 
@@ -160,7 +160,7 @@ final class WellCell {
   /** Where name, codes and properties go. */
   private Area text() {
     if (isFlat()) {
-      double left = head().rightMm() + 2 * GAP_MM;
+      double left = head().rightMm() + 2.5 * GAP_MM;
       return new Area(left, inner.yMm(), inner.rightMm() - left, inner.heightMm());
     }
     double height = Math.min(inner.heightMm(), textMm() + propertiesMm());

@@ -33,7 +33,7 @@ public final class CardWords {
   public static final String RULER_UNIT = "mm";
 
   /** On a card that says only part of what there is to say. */
-  public static final String SEE_LIST = "Names and properties in full: see the list.";
+  public static final String SEE_LIST = "Names in full and what the marks mean: see the list.";
 
   /** For the painter who looks for the rest. */
   public static final String CONTINUES_ON_LIST =
@@ -50,6 +50,13 @@ public final class CardWords {
   /** Where names lost their end. */
   public static final String NAMES_CUT =
       "Some names are too long to print whole; they end in \u2026.";
+
+  /** Along the lower edge of a card for the lid: which way round it goes. */
+  public static final String THIS_EDGE_TO_HINGE = "\u25BC this edge to the hinge \u25BC";
+
+  /** Which way round the wells are drawn. */
+  public static final String HINGE_SIDE =
+      "The thick line above the wells is the hinge side of the box.";
 
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.UK);
@@ -81,16 +88,6 @@ public final class CardWords {
   /** The line of box and date in the heading. */
   public static String boxAndDate(String box, LocalDate date) {
     return box + " \u00b7 " + date(date);
-  }
-
-  /** Which way round a card that lies in the lid goes. */
-  public static String orientationInLid() {
-    return "\u25BC this edge to the hinge \u00b7 the top row of wells lies nearest the hinge \u25BC";
-  }
-
-  /** Which way round the wells are drawn. */
-  public static String orientation() {
-    return "The double line is the hinge side of the box.";
   }
 
   /** How full a well is. */

@@ -35,7 +35,7 @@ class KeyCardTest {
             "PB15:3",
             "half",
             CardWords.EMPTY_WELL,
-            CardWords.orientationInLid(),
+            CardWords.THIS_EDGE_TO_HINGE,
             CardWords.PRINT_AT_FULL_SIZE)
         .anyMatch(text -> text.startsWith("Colours are estimates"))
         .anyMatch(text -> text.startsWith("Metals aboard by well: cadmium (12)"));
