@@ -17,11 +17,14 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.panwright.colour.Srgb;
 
 class PdfWriterTest {
@@ -124,23 +127,23 @@ class PdfWriterTest {
     }
   }
 
-  @Test
-  void textStandsAtItsPlaceAndIsAsLongAsMeasured() throws IOException {
-    Mark.Text name =
-        CARD.sheets().get(0).marks().stream()
-            .filter(Mark.Text.class::isInstance)
-            .map(Mark.Text.class::cast)
-            .filter(text -> text.text().equals("yellow ochre"))
-            .findFirst()
-            .orElseThrow();
-    try (PDDocument document = Loader.loadPDF(PdfWriter.write(CARD))) {
-      Places places = new Places("yellow ochre");
-      places.getText(document);
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"yellow ochre", "office fluff", "AVATAR Te", "PB15:3 + PV19"})
+  void textStandsAtItsPlaceAndIsAsLongAsMeasured(String text) throws IOException {
+    for (Typeface face : Typeface.values()) {
+      Mark.Text mark = new Mark.Text(face, 9, 30, 40, false, Ink.BLACK, text);
+      byte[] pdf =
+          PdfWriter.write(new Papers("t", List.of(new Sheet("t", 100, 100, List.of(mark)))));
 
-      assertThat(places.first.getXDirAdj() / MM).isEqualTo(name.xMm(), offset(0.01));
-      assertThat(places.first.getYDirAdj() / MM).isEqualTo(name.baselineMm(), offset(0.01));
-      double end = places.last.getXDirAdj() + places.last.getWidthDirAdj();
-      assertThat(end / MM).isEqualTo(name.bounds().rightMm(), offset(0.02));
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        Places places = new Places(text);
+        places.getText(document);
+
+        assertThat(places.first.getXDirAdj() / MM).isEqualTo(30, offset(0.01));
+        assertThat(places.first.getYDirAdj() / MM).isEqualTo(40, offset(0.01));
+        double end = places.last.getXDirAdj() + places.last.getWidthDirAdj();
+        assertThat(end / MM).isEqualTo(mark.bounds().rightMm(), offset(0.02));
+      }
     }
   }
 
@@ -188,7 +191,7 @@ class PdfWriterTest {
   }
 
   @Test
-  void swatchesShowTheirColoursFromLeftToRight() {
+  void swatchesShowTheirColoursFromLeftToRight() throws IOException {
     List<Mark> marks =
         List.of(
             new Mark.Swatch(
@@ -199,8 +202,8 @@ class PdfWriterTest {
                 new Area(10, 70, 60, 20), 3, 0.2, Ink.BLACK, false, Optional.of(Ink.FAINT)));
     byte[] pdf = PdfWriter.write(new Papers("s", List.of(new Sheet("s", 100, 100, marks))));
 
-    try (SheetImage image = new SheetImage(pdf)) {
-      BufferedImage page = image.page(0, 254);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 254, ImageType.RGB);
 
       assertThat(page.getWidth()).isBetween(999, 1001);
       assertColour(page, 102, 200, Srgb.ofBytes(200, 40, 30));
