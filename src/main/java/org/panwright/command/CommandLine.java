@@ -43,7 +43,7 @@ public final class CommandLine {
       err.println(CommandWords.NO_COMMAND);
       return BAD_USE;
     }
-    if (words.contains("--help")) {
+    if (words.contains("--help") || words.get(0).equals("-h")) {
       out.println(CommandWords.help(words.get(0)));
       return DONE;
     }

@@ -21,7 +21,7 @@ import org.panwright.words.CommandWords;
  * one part of that pigment, {@code PB15:3:2} two parts of it, {@code PB29:2} two parts of PB29.
  */
 final class PartReader {
-  private static final Pattern NUMBER = Pattern.compile("\\d{1,6}(\\.\\d{1,6})?");
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,6}([.,]\\d{1,6})?");
 
   private final PigmentLibrary library;
   private final List<Paint> paints;
@@ -64,8 +64,11 @@ final class PartReader {
 
   private static double number(String word, int from) throws BadUseException {
     String digits = word.substring(from);
-    if (NUMBER.matcher(digits).matches() && Double.parseDouble(digits) > 0) {
-      return Double.parseDouble(digits);
+    if (NUMBER.matcher(digits).matches()) {
+      double parts = Double.parseDouble(digits.replace(',', '.'));
+      if (parts > 0) {
+        return parts;
+      }
     }
     throw new BadUseException(CommandWords.badParts(word, digits));
   }

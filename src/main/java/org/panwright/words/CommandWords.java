@@ -263,7 +263,7 @@ public final class CommandWords {
                 + LIGHT
                 + "). They are estimates: paint the mixes that matter before you rely on them.",
             ""));
-    return String.join("\n", lines) + "\n";
+    return lines.stream().map(WordParts::onOneLine).collect(Collectors.joining("\n")) + "\n";
   }
 
   private static String well(Well well, Optional<Filling> filling, Kit kit) {

@@ -28,9 +28,17 @@ final class WordParts {
     return turns ? "“" + FIRST_STRONG_ISOLATE + text + POP_ISOLATE + "”" : "“" + text + "”";
   }
 
+  /**
+   * A text whose line breaks, other controls and overrides of the writing direction have become
+   * spaces, so that a name can neither break the line it stands in nor turn it round.
+   */
+  static String onOneLine(String text) {
+    return text.replaceAll("[\\p{Cntrl}\\u2028\\u2029\\u202a-\\u202e]+", " ");
+  }
+
   /** A text on one line, cut after 60 characters. */
   static String shortened(String text) {
-    String line = text.replaceAll("[\\p{Cntrl}\\u2028\\u2029]+", " ").strip();
+    String line = onOneLine(text).strip();
     if (line.codePointCount(0, line.length()) <= LONGEST) {
       return line;
     }

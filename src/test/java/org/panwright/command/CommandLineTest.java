@@ -51,7 +51,7 @@ class CommandLineTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"--help", "mix --help", "report --help", "mixcheck --help"})
+  @ValueSource(strings = {"--help", "-h", "mix --help", "report --help", "mixcheck --help"})
   void helpIsAnAnswerNotAComplaint(String arguments) {
     assertThat(console.run(arguments.split(" "))).isZero();
     assertThat(console.complained()).isEmpty();

@@ -24,6 +24,7 @@ class PartReaderTest {
     "PB15:3, PB15:3, 1",
     "PB15:3:2, PB15:3, 2",
     "PB15:3:0.5, PB15:3, 0.5",
+    "'PB15:3:0,5', PB15:3, 0.5",
     "pb29:3, PB29, 3",
     "pbk7, PBk7, 1",
     "PBr7 burnt sienna:4, PBr7 burnt sienna, 4",

@@ -196,6 +196,17 @@ class ReportTest {
   }
 
   @Test
+  void nameWithLineBreakOrTurnedWritingStaysOnItsLine() throws Exception {
+    String name = KIT.shelf().paints().get(0).name();
+    String text = Files.readString(file);
+    Files.writeString(file, text.replace(name, "two\\nlines \\u202eturned"));
+
+    report();
+
+    assertThat(out.resolve("findings.txt")).content().contains(" two lines  turned (");
+  }
+
+  @Test
   void reportingTwiceWritesTheSameFigures() throws Exception {
     JsonNode once = report();
     JsonNode again = report();
