@@ -28,9 +28,9 @@ public final class MixWords {
     return first + ":" + second;
   }
 
-  /** Under a swatch whose colour the screen cannot show. */
-  public static String beyondScreen(String word) {
-    return word + " (purer than the screen can show)";
+  /** How a mix looks whose colour the screen cannot show. */
+  public static String beyondScreen(String look) {
+    return look + " (purer than the screen can show)";
   }
 
   /** How a paint alone is laid. */

@@ -8,7 +8,8 @@ public final class RingWords {
   public static final String MEANING =
       "For every hue, how far from grey the mixes get. The outline nearer the rim is the purer.";
   public static final String PARTS = "Which mixes count: all, or only light, middle or dark ones";
-  public static final String KEY = "Dark: this lineup. Pale: all you own. Marked arcs: hue gaps.";
+  public static final String KEY =
+      "Grey shape: this lineup. Line around it: all you own. Marked arcs: hue gaps.";
 
   private RingWords() {}
 

@@ -11,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.panwright.app.fx.Swatches;
 import org.panwright.colour.Light;
 import org.panwright.colour.Oklab;
 import org.panwright.colour.Oklch;
@@ -48,6 +49,7 @@ public final class MixView extends VBox {
     ratioPart = part(MixWords.RATIOS, ratios);
     title.getStyleClass().add("pane-title");
     title.setWrapText(true);
+    title.setMinHeight(Region.USE_PREF_SIZE);
     looks.setWrapText(true);
     looks.getStyleClass().add("soft");
     trust.getStyleClass().add("soft");
@@ -84,9 +86,10 @@ public final class MixView extends VBox {
   private void show(MixPicture mix) {
     title.setText(mix.alone() ? mix.first() : MixWords.pair(mix.first(), mix.second()));
     Oklch dry = Oklab.ofD65(mix.dry().toXyz(Light.D65.white())).toOklch();
-    looks.setText(ColourWords.describe(dry));
+    String look = ColourWords.describe(dry);
+    looks.setText(Swatches.fit(mix.dry()).exact() ? look : MixWords.beyondScreen(look));
     large.show(mix.dry(), mix.wet());
-    large.setAccessibleText(ColourWords.describe(dry));
+    large.setAccessibleText(looks.getText());
     ratioPart.setVisible(!mix.alone());
     ratioPart.setManaged(!mix.alone());
     if (!mix.alone()) {

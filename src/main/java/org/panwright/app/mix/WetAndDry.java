@@ -6,7 +6,6 @@ import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import org.panwright.app.fx.CanvasRegion;
 import org.panwright.app.fx.Swatches;
-import org.panwright.colour.GamutFit;
 import org.panwright.colour.Lab;
 import org.panwright.words.MixWords;
 
@@ -40,13 +39,12 @@ final class WetAndDry extends CanvasRegion {
 
   private void swatch(
       GraphicsContext pen, Lab lab, String word, double x, double width, double height) {
-    GamutFit fit = Swatches.fit(lab);
-    pen.setFill(Swatches.color(fit.shown()));
+    pen.setFill(Swatches.color(lab));
     pen.fillRect(x, 6, width, height - WORDS - 12);
     pen.setFill(soft());
     pen.setFont(Font.font(10.5));
     pen.setTextAlign(TextAlignment.CENTER);
     pen.setTextBaseline(VPos.BOTTOM);
-    pen.fillText(fit.exact() ? word : MixWords.beyondScreen(word), x + width / 2, height);
+    pen.fillText(word, x + width / 2, height);
   }
 }

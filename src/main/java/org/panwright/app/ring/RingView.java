@@ -18,6 +18,7 @@ public final class RingView extends VBox {
     getStyleClass().addAll("pane", "ring-view");
     Label title = new Label(RingWords.TITLE);
     title.getStyleClass().add("pane-title");
+    title.setMinWidth(Region.USE_PREF_SIZE);
     title.setTooltip(new Tooltip(RingWords.MEANING));
     ChoiceBox<Ring.Part> parts = new ChoiceBox<>();
     parts.getItems().setAll(Ring.Part.values());

@@ -4,6 +4,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.Separator;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
@@ -31,6 +32,7 @@ final class TopBar extends HBox {
     kit.textProperty().bind(name);
     kit.setMinWidth(80);
     kit.setMaxWidth(320);
+    kit.setTextOverrun(OverrunStyle.CENTER_ELLIPSIS);
     Tooltip tip = new Tooltip();
     tip.textProperty().bind(file);
     kit.setTooltip(tip);
