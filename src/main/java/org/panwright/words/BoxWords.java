@@ -22,7 +22,7 @@ public final class BoxWords {
   public static final String MOVE_TO = "Move to well";
   public static final String FILL = "Fill";
   public static final String TAKE_OUT = "Take out";
-  public static final String EDIT_BOX = "Change this box …";
+  public static final String EDIT_BOX = "Change this box…";
 
   private static final int LONGEST_NUMBER = 3;
 

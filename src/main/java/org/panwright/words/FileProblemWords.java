@@ -40,7 +40,8 @@ public final class FileProblemWords {
       return "%s has the field %s twice in one place, in line %d."
           .formatted(file, WordParts.quoted(it.field()), it.line());
     } else if (problem instanceof FileProblem.NotAKit) {
-      return file + " is not a kit: it lacks the fields schemaVersion and shelf.";
+      return file
+          + " is not a kit: that has a field schemaVersion with a whole number, and a field shelf.";
     } else if (problem instanceof FileProblem.BadField it) {
       return file + " cannot be opened: " + FieldFaultWords.clause(it.field(), it.fault()) + ".";
     } else if (problem instanceof FileProblem.Newer it) {

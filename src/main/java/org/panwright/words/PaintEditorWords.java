@@ -96,7 +96,8 @@ public final class PaintEditorWords {
   public static final String LOOKS = "How it should look, dry";
 
   /** Shown in place of the preview while there is nothing to predict from. */
-  public static final String NO_PREVIEW = "The colour appears once there is a pigment.";
+  public static final String NO_PREVIEW =
+      "The colour appears once there is a pigment with its parts.";
 
   /** Keeps the measured colour. */
   public static final String KEEP_MEASURED =

@@ -18,10 +18,10 @@ public final class ShelfWords {
   public static final String NARROW = "Narrow";
   public static final String NARROW_MEANS = "Show only some paints: owned, transparent, staining …";
   public static final String SHOW_ALL = "Show all";
-  public static final String ADD = "Add a paint …";
-  public static final String EDIT = "Change this paint …";
-  public static final String DUPLICATE = "Make a copy …";
-  public static final String REMOVE = "Take off the shelf …";
+  public static final String ADD = "Add a paint…";
+  public static final String EDIT = "Change this paint…";
+  public static final String DUPLICATE = "Make a copy…";
+  public static final String REMOVE = "Take off the shelf…";
   public static final String PICK_UP = "Pick up";
   public static final String NO_EMPTY_WELL = "No empty well left";
   public static final String PUT_INTO = "Put into well";
