@@ -9,12 +9,13 @@ import java.util.Optional;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Oklab;
+import org.panwright.colour.Oklch;
 import org.panwright.mixing.Mixer;
 import org.panwright.mixing.Recipe;
 import org.panwright.paint.Granulation;
 import org.panwright.paint.HueFamily;
 import org.panwright.paint.Paint;
-import org.panwright.paint.PigmentShare;
+import org.panwright.paint.Pigment;
 import org.panwright.paint.Staining;
 import org.panwright.paint.Transparency;
 import org.panwright.paint.Wash;
@@ -23,14 +24,15 @@ import org.panwright.paint.Wash;
  * How a lineup is made up: counts of paints.
  *
  * @param paints how many paints in all
- * @param groups by coarse hue; every group is there
+ * @param groups by coarse hue, of the pigment or else of the colour; every group is there
  * @param light masstones of L* 65 and above
  * @param dark masstones below L* 40
  * @param opaque semi-opaque and opaque paints
  * @param staining strongly staining paints
  * @param granulating paints that granulate at all
  * @param severalPigments paints of two or more pigments
- * @param leanings for paints that lean within their family, the family they lean to, by id
+ * @param leanings for paints of one pigment that lean within their family, the family they lean to,
+ *     by id
  */
 public record Balance(
     int paints,
@@ -60,10 +62,11 @@ public record Balance(
     List<Double> lightness = new ArrayList<>();
     for (Paint paint : paints) {
       lightness.add(open.masstone(paint.id()).l());
+      Oklch body = body(open, paint);
       Optional<HueFamily> family = family(open, paint);
-      family.ifPresent(f -> groups.merge(HueGroup.of(f), 1, Integer::sum));
+      groups.merge(group(family, body), 1, Integer::sum);
       family
-          .flatMap(f -> Leaning.of(f, bodyHue(open, paint)))
+          .flatMap(f -> Leaning.of(f, body.hueDeg()))
           .ifPresent(to -> leanings.put(paint.id(), to));
     }
     return new Balance(
@@ -81,20 +84,20 @@ public record Balance(
         leanings);
   }
 
-  /** The family of the pigment with the largest share, the first of equals. */
+  /** The family of a paint of one known pigment. */
   static Optional<HueFamily> family(Case open, Paint paint) {
-    PigmentShare largest = paint.pigments().get(0);
-    for (PigmentShare part : paint.pigments()) {
-      if (part.share() > largest.share()) {
-        largest = part;
-      }
-    }
-    return open.library().find(largest.pigment()).map(pigment -> pigment.family());
+    return paint.pigments().size() == 1
+        ? open.library().find(paint.pigments().get(0).pigment()).map(Pigment::family)
+        : Optional.empty();
   }
 
-  private static double bodyHue(Case open, Paint paint) {
+  private static HueGroup group(Optional<HueFamily> family, Oklch body) {
+    return family.map(HueGroup::of).orElseGet(() -> HueGroup.of(body));
+  }
+
+  private static Oklch body(Case open, Paint paint) {
     Lab lab =
         new Mixer(open.table()).lab(Recipe.of(paint.id()), open.kit().washes().load(Wash.MILK));
-    return Oklab.ofD65(lab.toXyz(Light.D65.white())).toOklch().hueDeg();
+    return Oklab.ofD65(lab.toXyz(Light.D65.white())).toOklch();
   }
 }

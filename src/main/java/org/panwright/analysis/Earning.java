@@ -21,4 +21,12 @@ public record Earning(String paintId, double ringLost, double reachLost) {
   public boolean isPassenger() {
     return ringLost < 0.01 && reachLost < 0.02;
   }
+
+  /**
+   * Whether it earns little: less than 1 % of the ring and less than 5 % of the reach. A mix that
+   * stands in for such a paint makes it spare.
+   */
+  public boolean isLittle() {
+    return ringLost < 0.01 && reachLost < 0.05;
+  }
 }

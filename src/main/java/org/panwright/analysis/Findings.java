@@ -28,19 +28,24 @@ final class Findings {
 
   /**
    * Paints the lineup could spare, each for one reason only: a near twin, a stand-in of the same
-   * colour, or that it earns next to nothing.
+   * colour for a paint that earns little else, or that it earns next to nothing.
    */
   private static List<Finding> spare(Case open, List<StandIn> standIns) {
     List<Finding> found = new ArrayList<>();
     Set<String> explained = new HashSet<>();
+    Set<String> spared = new HashSet<>();
     for (NearTwins twins : NearTwinsSearch.of(open)) {
       found.add(twins);
       explained.add(twins.keepPaintId());
       explained.add(twins.sparePaintId());
+      spared.add(twins.sparePaintId());
     }
-    for (StandIn standIn : standIns) {
-      if (standIn.isSame() && explained.add(standIn.paintId())) {
+    for (StandIn standIn : replaceable(open, standIns)) {
+      boolean stands =
+          standIn.recipe().portions().stream().noneMatch(p -> spared.contains(p.paintId()));
+      if (stands && explained.add(standIn.paintId())) {
         found.add(standIn);
+        spared.add(standIn.paintId());
       }
     }
     for (Earning earning : open.figures().earnings()) {
@@ -49,5 +54,19 @@ final class Findings {
       }
     }
     return found;
+  }
+
+  /** Stand-ins of the same colour for paints that earn little, nearest first. */
+  private static List<StandIn> replaceable(Case open, List<StandIn> standIns) {
+    Set<String> earnLittle = new HashSet<>();
+    for (Earning earning : open.figures().earnings()) {
+      if (earning.isLittle()) {
+        earnLittle.add(earning.paintId());
+      }
+    }
+    return standIns.stream()
+        .filter(standIn -> standIn.isSame() && earnLittle.contains(standIn.paintId()))
+        .sorted(Comparator.comparingDouble(StandIn::worst))
+        .toList();
   }
 }

@@ -13,7 +13,7 @@ import org.panwright.kit.Edit;
 public record Nature(Kind kind, List<String> paintIds) implements Finding {
   /** What paints do to mixes. */
   public enum Kind {
-    /** Whites: mixes with them turn to opaque pastels. */
+    /** Whites and paints that hold one: mixes with them turn to opaque pastels. */
     WHITE,
     /**
      * Three or more pigments in one tube: mixes with them dull sooner and are harder to foretell.

@@ -14,13 +14,15 @@ final class NatureSearch {
 
   static List<Finding> of(Case open) {
     List<Finding> found = new ArrayList<>();
-    add(
-        found,
-        open,
-        Nature.Kind.WHITE,
-        paint -> Balance.family(open, paint).filter(f -> f == HueFamily.WHITE).isPresent());
+    add(found, open, Nature.Kind.WHITE, paint -> holdsWhite(open, paint));
     add(found, open, Nature.Kind.MANY_PIGMENTS, paint -> paint.pigments().size() >= MANY);
     return found;
+  }
+
+  private static boolean holdsWhite(Case open, Paint paint) {
+    return paint.pigments().stream()
+        .flatMap(part -> open.library().find(part.pigment()).stream())
+        .anyMatch(pigment -> pigment.family() == HueFamily.WHITE);
   }
 
   private static void add(

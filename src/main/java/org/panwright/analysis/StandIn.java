@@ -37,9 +37,9 @@ public record StandIn(
     return worst() < NEAR_BELOW;
   }
 
-  /** 0.3 for no difference, falling to 0.15 at the bound of the same colour. */
+  /** 0.24 for no difference, falling to 0.12 at the bound of the same colour. */
   @Override
   public double severity() {
-    return Math.max(0, 0.3 - 0.15 * worst() / SAME_BELOW);
+    return Math.max(0, 0.24 - 0.12 * worst() / SAME_BELOW);
   }
 }

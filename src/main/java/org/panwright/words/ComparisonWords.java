@@ -22,8 +22,19 @@ public final class ComparisonWords {
   /** What going from the first to the second loses and wins in hue, one sentence for each arc. */
   public static List<String> hues(Comparison comparison) {
     List<String> sentences = new ArrayList<>();
-    comparison.lost().forEach(shift -> sentences.add("Lost: " + shift(shift)));
-    comparison.won().forEach(shift -> sentences.add("Won: " + shift(shift)));
+    for (Comparison.Shift shift : comparison.lost()) {
+      sentences.add(
+          "Lost: clean %s; %s."
+              .formatted(
+                  hues(shift), left(shift, "only %.0f %% of it is left", "none of it is left")));
+    }
+    for (Comparison.Shift shift : comparison.won()) {
+      sentences.add(
+          "Won: clean %s; %s."
+              .formatted(
+                  hues(shift),
+                  left(shift, "before it was only %.0f %% of that", "there was none before")));
+    }
     return sentences.isEmpty() ? List.of(SAME_HUES) : sentences;
   }
 
@@ -75,12 +86,12 @@ public final class ComparisonWords {
     return wellId.flatMap(box::find).map(Well::label).orElse("?");
   }
 
-  private static String shift(Comparison.Shift shift) {
-    String hues = ColourWords.arc(HueGap.hues(shift.fromDeg(), shift.toDeg()));
-    return shift.less() < 0.02
-        ? "clean %s altogether.".formatted(hues)
-        : "clean %s (the other reaches %.0f %% of it)."
-            .formatted(hues, 100 * shift.less() / shift.more());
+  private static String hues(Comparison.Shift shift) {
+    return ColourWords.arc(HueGap.hues(shift.fromDeg(), shift.toDeg()));
+  }
+
+  private static String left(Comparison.Shift shift, String some, String none) {
+    return shift.less() < 0.02 ? none : String.format(some, 100 * shift.less() / shift.more());
   }
 
   private static String dark(Optional<Dark> dark) {

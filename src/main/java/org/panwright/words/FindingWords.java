@@ -102,11 +102,7 @@ public final class FindingWords {
     } else if (finding instanceof Passenger passenger) {
       return passenger(passenger.earning());
     } else if (finding instanceof StandIn standIn) {
-      return "%s comes within ΔE00 %.1f of it thick and %.1f thin: the same colour to the eye."
-          .formatted(
-              sentenceStart(RecipeWords.recipe(standIn.recipe(), kit)),
-              standIn.masstone(),
-              standIn.tint());
+      return standIn(standIn, kit);
     } else if (finding instanceof Lopsided lopsided) {
       return lopsidedMeaning(lopsided);
     } else if (finding instanceof Wish wish) {
@@ -197,6 +193,11 @@ public final class FindingWords {
             .orElse("");
   }
 
+  private static String standIn(StandIn standIn, Kit kit) {
+    return "A mix of %s comes within ΔE00 %.1f of it thick and %.1f thin, as far as the prediction goes: the same colour to the eye. It earns little else, unless you keep it for its texture or to save mixing."
+        .formatted(RecipeWords.recipe(standIn.recipe(), kit), standIn.masstone(), standIn.tint());
+  }
+
   private static String lopsided(Lopsided lopsided) {
     return switch (lopsided.side()) {
       case CROWDED ->
@@ -217,7 +218,7 @@ public final class FindingWords {
   private static String lopsidedMeaning(Lopsided lopsided) {
     return switch (lopsided.side()) {
       case CROWDED -> "More than a third of the wells hold one kind of colour.";
-      case MISSING -> "Whole families of mixes start from one; look whether the hue gaps name it.";
+      case MISSING -> "Many mixes start from one. The hue gaps say what is missing without it.";
       case OPAQUE -> "Mixes of several opaque paints turn chalky, and glazes hide what is below.";
       case STAINING -> "Little of this can be lifted again: mistakes stay.";
       case GRANULATING -> "Hardly any even wash is left; flat skies become hard.";
@@ -240,7 +241,7 @@ public final class FindingWords {
           "%s turns mixes into opaque pastels; keep it apart from transparent washes."
               .formatted(paints);
       case MANY_PIGMENTS ->
-          "%s: each counts as several paints in a mix, which dulls sooner and is harder to foretell."
+          "A tube of three or more pigments counts as several paints in a mix: it dulls sooner and is harder to foretell (%s)."
               .formatted(paints);
     };
   }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.panwright.colour.Oklch;
 import org.panwright.kit.Kit;
 import org.panwright.paint.HueFamily;
 import org.panwright.paint.Ownership;
@@ -59,6 +60,16 @@ class BalanceTest {
   })
   void leaningFollowsTheBounds(HueFamily family, double hueDeg, HueFamily to) {
     assertThat(Leaning.of(family, hueDeg)).isEqualTo(Optional.ofNullable(to));
+  }
+
+  /** A green mixed from yellow and blue is a green, whichever share is larger. */
+  @Test
+  void aTubeOfSeveralPigmentsCountsByItsColour() {
+    assertThat(HueGroup.of(new Oklch(0.7, 0.12, 130))).isEqualTo(HueGroup.GREENS);
+    assertThat(HueGroup.of(new Oklch(0.5, 0.01, 130))).isEqualTo(HueGroup.NEUTRALS);
+    assertThat(HueGroup.of(new Oklch(0.6, 0.08, 70))).isEqualTo(HueGroup.EARTHS);
+    assertThat(HueGroup.of(new Oklch(0.8, 0.16, 60))).isEqualTo(HueGroup.REDS);
+    assertThat(HueGroup.of(new Oklch(0.5, 0.16, 300))).isEqualTo(HueGroup.VIOLETS);
   }
 
   @Test

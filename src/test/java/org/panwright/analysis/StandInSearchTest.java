@@ -38,7 +38,6 @@ class StandInSearchTest {
     assertThat(sap.paintId()).isEqualTo("sap");
     assertThat(sap.worst()).isLessThan(0.1);
     assertThat(sap.recipe()).isEqualTo(Recipe.of("PY154", 2, "PB15:3", 1));
-    assertThat(judgement.findings()).contains(sap);
   }
 
   @Test
@@ -73,6 +72,50 @@ class StandInSearchTest {
       }
       assertThat(standIn.masstone() + standIn.tint()).as(standIn.paintId()).isLessThan(best * 1.15);
     }
+  }
+
+  /** Burnt umber and both greens earn little here; each named spare leaves the others standing. */
+  @Test
+  void noStandInNeedsAPaintNamedAsSpare() {
+    String[] ids = {
+      "PY175",
+      "PY65",
+      "PR254",
+      "PV19",
+      "PV23",
+      "PB29",
+      "PB28",
+      "PB15:3",
+      "PB35",
+      "PG7",
+      "PG18",
+      "PBr7",
+      "PBr7 burnt umber",
+      "PBk6"
+    };
+    Judgement judgement = Lineups.judge(Lineups.kit(Lineups.paints(ids), ids.length, ids));
+    List<StandIn> named =
+        judgement.findings().stream()
+            .filter(StandIn.class::isInstance)
+            .map(StandIn.class::cast)
+            .toList();
+    assertThat(named).isNotEmpty();
+    List<String> spare = named.stream().map(StandIn::paintId).toList();
+    for (StandIn standIn : named) {
+      assertThat(standIn.isSame()).isTrue();
+      assertThat(standIn.recipe().portions())
+          .filteredOn(p -> spare.indexOf(p.paintId()) >= 0)
+          .filteredOn(p -> worst(named, p.paintId()) < standIn.worst())
+          .isEmpty();
+    }
+  }
+
+  private static double worst(List<StandIn> named, String paintId) {
+    return named.stream()
+        .filter(s -> s.paintId().equals(paintId))
+        .mapToDouble(StandIn::worst)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
