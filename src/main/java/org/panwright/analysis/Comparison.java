@@ -23,7 +23,8 @@ import org.panwright.kit.Lineup;
  * @param inCommon ids of paints in both, in the order of the first
  * @param leaving ids of paints only in the first
  * @param coming ids of paints only in the second
- * @param moves what is to be done in the real box; empty if the lineups are for different boxes
+ * @param sameBox whether both are for one box
+ * @param moves what is to be done in the real box; empty for different boxes
  */
 public record Comparison(
     List<Shift> lost,
@@ -37,6 +38,7 @@ public record Comparison(
     List<String> inCommon,
     List<String> leaving,
     List<String> coming,
+    boolean sameBox,
     List<Move> moves) {
   /** How many sample colours are given on each side at most. */
   public static final int SAMPLES = 12;
@@ -88,6 +90,7 @@ public record Comparison(
         firstPaints.stream().filter(secondPaints::contains).toList(),
         firstPaints.stream().filter(id -> !secondPaints.contains(id)).toList(),
         secondPaints.stream().filter(id -> !firstPaints.contains(id)).toList(),
+        lineup(first).boxId().equals(lineup(second).boxId()),
         Move.between(lineup(first), lineup(second)));
   }
 

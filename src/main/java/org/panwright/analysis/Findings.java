@@ -1,10 +1,12 @@
 package org.panwright.analysis;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.panwright.mixing.Portion;
 
 /** Brings the findings of all searches together, worst first. */
 final class Findings {
@@ -34,6 +36,7 @@ final class Findings {
     List<Finding> found = new ArrayList<>();
     Set<String> explained = new HashSet<>();
     Set<String> spared = new HashSet<>();
+    Set<String> needed = new HashSet<>();
     for (NearTwins twins : NearTwinsSearch.of(open)) {
       found.add(twins);
       explained.add(twins.keepPaintId());
@@ -41,11 +44,12 @@ final class Findings {
       spared.add(twins.sparePaintId());
     }
     for (StandIn standIn : replaceable(open, standIns)) {
-      boolean stands =
-          standIn.recipe().portions().stream().noneMatch(p -> spared.contains(p.paintId()));
+      List<String> from = standIn.recipe().portions().stream().map(Portion::paintId).toList();
+      boolean stands = !needed.contains(standIn.paintId()) && Collections.disjoint(from, spared);
       if (stands && explained.add(standIn.paintId())) {
         found.add(standIn);
         spared.add(standIn.paintId());
+        needed.addAll(from);
       }
     }
     for (Earning earning : open.figures().earnings()) {

@@ -13,12 +13,12 @@ public enum HueGroup {
   EARTHS,
   NEUTRALS;
 
-  private static final double GREY_BELOW = 0.025;
+  private static final double GREY_BELOW = 0.04;
   private static final double EARTH_BELOW = 0.10;
 
   /**
    * The group of a colour, for paints mixed from several pigments; judged by a milk wash. Bounds
-   * are ours: grey below chroma 0.025, earth from 30° to 100° below chroma 0.10.
+   * are ours: grey below chroma 0.04, earth from 30° to 100° below chroma 0.10.
    */
   static HueGroup of(Oklch colour) {
     double hue = colour.hueDeg();

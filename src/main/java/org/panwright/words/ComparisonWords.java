@@ -57,8 +57,11 @@ public final class ComparisonWords {
             first, dark(comparison.firstDarkest()), second, dark(comparison.secondDarkest()));
   }
 
-  /** What to do in the real box, one line for each move. */
+  /** What to do in the real box, one line for each move; or why there is none. */
   public static List<String> moves(Comparison comparison, Kit kit, Box box) {
+    if (!comparison.sameBox()) {
+      return List.of("The lineups are for different boxes.");
+    }
     if (comparison.moves().isEmpty()) {
       return List.of("Nothing has to be moved.");
     }

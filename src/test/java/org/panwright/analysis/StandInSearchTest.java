@@ -74,7 +74,6 @@ class StandInSearchTest {
     }
   }
 
-  /** Burnt umber and both greens earn little here; each named spare leaves the others standing. */
   @Test
   void noStandInNeedsAPaintNamedAsSpare() {
     String[] ids = {
@@ -101,21 +100,13 @@ class StandInSearchTest {
             .toList();
     assertThat(named).isNotEmpty();
     List<String> spare = named.stream().map(StandIn::paintId).toList();
-    for (StandIn standIn : named) {
-      assertThat(standIn.isSame()).isTrue();
-      assertThat(standIn.recipe().portions())
-          .filteredOn(p -> spare.indexOf(p.paintId()) >= 0)
-          .filteredOn(p -> worst(named, p.paintId()) < standIn.worst())
-          .isEmpty();
-    }
-  }
-
-  private static double worst(List<StandIn> named, String paintId) {
-    return named.stream()
-        .filter(s -> s.paintId().equals(paintId))
-        .mapToDouble(StandIn::worst)
-        .findFirst()
-        .orElseThrow();
+    assertThat(named)
+        .allSatisfy(
+            standIn -> {
+              assertThat(standIn.isSame()).isTrue();
+              assertThat(standIn.recipe().portions())
+                  .noneMatch(portion -> spare.contains(portion.paintId()));
+            });
   }
 
   @Test
