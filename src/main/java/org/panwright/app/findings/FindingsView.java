@@ -9,8 +9,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Finding;
 import org.panwright.kit.Kit;
+import org.panwright.words.FindingListWords;
 import org.panwright.words.FindingWords;
-import org.panwright.words.FindingsWords;
 
 /** The list of findings; pointing at a cure shows in grid and ring what it would bring. */
 public final class FindingsView extends VBox {
@@ -23,7 +23,7 @@ public final class FindingsView extends VBox {
   public FindingsView(FindingsModel model) {
     this.model = model;
     getStyleClass().addAll("pane", "findings-view");
-    Label title = new Label(FindingsWords.TITLE);
+    Label title = new Label(FindingListWords.TITLE);
     title.getStyleClass().add("pane-title");
     count.getStyleClass().add("soft");
     HBox head = new HBox(title, count);
@@ -40,7 +40,7 @@ public final class FindingsView extends VBox {
   }
 
   private void show(FindingsModel.Shown shown) {
-    count.setText(FindingsWords.count(shown.findings().size()));
+    count.setText(FindingListWords.count(shown.findings().size()));
     if (shown.findings().isEmpty()) {
       Label nothing = new Label(FindingWords.NOTHING_FOUND);
       nothing.setWrapText(true);
@@ -72,7 +72,7 @@ public final class FindingsView extends VBox {
     Button cure = new Button(label);
     cure.setWrapText(true);
     cure.setMinHeight(Region.USE_PREF_SIZE);
-    cure.setAccessibleHelp(FindingsWords.CURE_HELP);
+    cure.setAccessibleHelp(FindingListWords.CURE_HELP);
     cure.setOnMouseEntered(e -> model.tryCure(finding));
     cure.setOnMouseExited(e -> model.endTrial());
     cure.focusedProperty()
