@@ -18,7 +18,8 @@ import java.util.List;
  * @param columns 1..16
  * @param wellWidthMm of a well, along the hinge
  * @param wellHeightMm of a well, from the hinge to the front
- * @param gapMm between neighbours in a row and from the outer ones to the walls, 0..20
+ * @param edgeMm from the outer wells to the walls, where rails hold the pans, 0..20
+ * @param gapMm between neighbours, 0..20
  * @param channelMm between the first row and the second, 0..60; made wider where dabs need it
  * @param dabs dab places, 0..12
  * @param dabMm side of a square dab place
@@ -30,6 +31,7 @@ public record BoxPlan(
     int columns,
     double wellWidthMm,
     double wellHeightMm,
+    double edgeMm,
     double gapMm,
     double channelMm,
     int dabs,
@@ -39,6 +41,7 @@ public record BoxPlan(
 
   private static final double HALF_PAN_HEIGHT_MM = 19.5;
 
+  private static final double EDGE_MM = 4;
   private static final double GAP_MM = 0.5;
   private static final double CHANNEL_MM = 14;
   private static final double DAB_MM = 11;
@@ -53,6 +56,7 @@ public record BoxPlan(
     requireWithin("rows", rows, 1, 8);
     requireWithin("columns", columns, 1, 16);
     requireWithin("dabs", dabs, 0, 12);
+    requireWithin("edge", edgeMm, 0, 20);
     requireWithin("gap", gapMm, 0, 20);
     requireWithin("channel", channelMm, 0, 60);
     requireWithin("well width", wellWidthMm, 2, 60);
@@ -76,6 +80,7 @@ public record BoxPlan(
         columns,
         HALF_PAN_WIDTH_MM,
         HALF_PAN_HEIGHT_MM,
+        EDGE_MM,
         GAP_MM,
         CHANNEL_MM,
         dabs,
@@ -84,8 +89,9 @@ public record BoxPlan(
 
   /** The inner width, wide enough for the pans and for the dabs. */
   public double widthMm() {
-    double pans = columns * wellWidthMm + (columns + 1) * gapMm;
-    return Math.max(10, Math.max(pans, dabs * (dabMm + gapMm) + gapMm));
+    double pans = columns * wellWidthMm + (columns - 1) * gapMm;
+    double dabPlaces = dabs * dabMm + Math.max(0, dabs - 1) * gapMm;
+    return Math.max(10, Math.max(pans, dabPlaces) + 2 * edgeMm);
   }
 
   /** The inner extent from the hinge to the front. */
@@ -94,7 +100,7 @@ public record BoxPlan(
     for (Well well : wells()) {
       lowest = Math.max(lowest, well.yMm() + well.heightMm());
     }
-    return Math.max(10, lowest + gapMm);
+    return Math.max(10, lowest + edgeMm);
   }
 
   /** The box, with a lid of its own size. */
@@ -143,7 +149,7 @@ public record BoxPlan(
   }
 
   private double rowMm(int row) {
-    return gapMm + row * (wellHeightMm + gapMm) + (row > 0 ? channel() - gapMm : 0);
+    return edgeMm + row * (wellHeightMm + gapMm) + (row > 0 ? channel() - gapMm : 0);
   }
 
   /** The channel after the first row, never too narrow for the dabs. */

@@ -79,7 +79,7 @@ class BoxPlanTest {
       for (int columns = 1; columns <= 16; columns++) {
         for (int dabs = 0; dabs <= 12; dabs += 3) {
           Box box =
-              new BoxPlan("x", WellKind.PAN, rows, columns, 19, 30, 0, dabs % 2 * 20, dabs, 11)
+              new BoxPlan("x", WellKind.PAN, rows, columns, 19, 30, 0, 0, dabs % 2 * 20, dabs, 11)
                   .box("b");
           assertThat(box.wells()).hasSize(rows * columns + dabs);
         }
@@ -89,7 +89,7 @@ class BoxPlanTest {
 
   @Test
   void rowsOfDabsAreNoPlan() {
-    assertThatThrownBy(() -> new BoxPlan("x", WellKind.DAB, 1, 1, 10, 10, 1, 0, 0, 10))
+    assertThatThrownBy(() -> new BoxPlan("x", WellKind.DAB, 1, 1, 10, 10, 1, 1, 0, 0, 10))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> BoxPlan.ofHalfPans(0, 1, 0))
         .hasMessage("rows of a box plan must lie in 1.0..8.0, was 0.0");

@@ -49,11 +49,11 @@ class RandomDamageTest {
 
   /** Two to four values anywhere in the file are changed, removed or doubled. */
   @ParameterizedTest(name = "seed {0}")
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  @ValueSource(longs = {1, 2, 3, 4, 5})
   void anythingButTheFrameOpensAndASaveKeepsWhatItHeld(long seed) throws Exception {
     Random random = new Random(seed);
     int opened = 0;
-    for (int i = 0; i < 200; i++) {
+    for (int i = 0; i < 150; i++) {
       JsonNode damaged = damaged(random);
       KitReader.Result result;
       try {
@@ -65,12 +65,12 @@ class RandomDamageTest {
       }
       opened++;
       JsonNode saved = rewritten(result);
-      assertThat(textsMissing(damaged, saved)).as(damaged.toString()).isEmpty();
+      assertThat(textsMissing(damaged, saved)).as(damaged::toString).isEmpty();
       KitReader.Result again = read(saved);
-      assertThat(again.kit()).as(damaged.toString()).isEqualTo(result.kit());
-      assertThat(rewritten(again)).as(damaged.toString()).isEqualTo(saved);
+      assertThat(again.kit()).as(damaged::toString).isEqualTo(result.kit());
+      assertThat(rewritten(again)).as(damaged::toString).isEqualTo(saved);
     }
-    assertThat(opened).isGreaterThan(100);
+    assertThat(opened).isGreaterThan(75);
   }
 
   @Test
