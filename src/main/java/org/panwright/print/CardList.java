@@ -130,7 +130,7 @@ final class CardList {
     }
     CardWell.Filled filled = well.filled().get();
     if (content.isPredicted()) {
-      marks.addAll(WellCell.predicted(filled.run(), new Area(x, top, SWATCH_MM, line)));
+      marks.addAll(PaintMarks.swatch(filled.run(), new Area(x, top, SWATCH_MM, line)));
       x += SWATCH_MM + GAP_MM;
     }
     double tailMm = MARKS_MM + FILL_MM + 2 * GAP_MM;
@@ -145,7 +145,7 @@ final class CardList {
     marks.addAll(name.at(x, top, nameMm, Align.LEFT));
     marks.addAll(codes.at(x + nameMm, top, textMm - nameMm, Align.LEFT));
     double tail = columnMm - tailMm + GAP_MM;
-    marks.addAll(WellCell.propertyMarks(filled.paint().handling(), tail, top, MARKS_MM / 4, PT));
+    marks.addAll(PaintMarks.properties(filled.paint().handling(), tail, top, MARKS_MM / 4, PT));
     marks.addAll(
         TextFit.of(Typeface.REGULAR, PT)
             .line(CardWords.fill(filled.fill()), FILL_MM)

@@ -1,6 +1,5 @@
 package org.panwright.print;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -15,12 +14,5 @@ public record Papers(String title, List<Sheet> sheets) {
     if (sheets.isEmpty()) {
       throw new IllegalArgumentException("papers need a sheet");
     }
-  }
-
-  /** These sheets with {@code more} behind them, under another title. */
-  public Papers and(Papers more, String commonTitle) {
-    List<Sheet> all = new ArrayList<>(sheets);
-    all.addAll(more.sheets);
-    return new Papers(commonTitle, all);
   }
 }

@@ -3,13 +3,11 @@ package org.panwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.panwright.colour.Srgb;
 import org.panwright.kit.Fill;
 import org.panwright.kit.WellKind;
 import org.panwright.paint.Handling;
 import org.panwright.print.FittedText.Align;
 import org.panwright.words.CardWords;
-import org.panwright.words.PaintWords;
 
 /**
  * One well drawn in its cell.
@@ -196,34 +194,7 @@ final class WellCell {
     if (field.widthMm() < 1 || field.heightMm() < 1) {
       return List.of();
     }
-    return predicted ? predicted(run, field) : List.of(outline(field));
-  }
-
-  /** A predicted swatch with its outline, and a sign where the print falls short. */
-  static List<Mark> predicted(WashRun run, Area field) {
-    List<Mark> marks = new ArrayList<>();
-    marks.add(new Mark.Swatch(field, run.colours()));
-    marks.add(outline(field));
-    double pt = TextFit.LEGIBLE_PT;
-    double width = Typeface.BOLD.widthMm(CardWords.BEYOND_PRINT, pt);
-    double height = Typeface.BOLD.ascentMm(pt) + Typeface.BOLD.descentMm(pt);
-    if (!run.exact() && field.widthMm() > width + 1 && field.heightMm() > height + 0.2) {
-      Srgb last = run.colours().get(run.colours().size() - 1);
-      marks.add(
-          new Mark.Text(
-              Typeface.BOLD,
-              pt,
-              field.rightMm() - width - 0.4,
-              field.yMm() + 0.1 + Typeface.BOLD.ascentMm(pt),
-              false,
-              Ink.on(last),
-              CardWords.BEYOND_PRINT));
-    }
-    return marks;
-  }
-
-  private static Mark outline(Area field) {
-    return new Mark.Rectangle(field, 0, 0.12, Ink.LINE, false, Optional.empty());
+    return predicted ? PaintMarks.swatch(run, field) : List.of(PaintMarks.outline(field));
   }
 
   private List<Mark> topRow() {
@@ -265,45 +236,12 @@ final class WellCell {
     Area text = text();
     double top = text.bottomMm() - propertiesMm() + GAP_MM;
     return switch (detail) {
-      case WORDS -> propertyWords(handling, text.xMm(), top, text.widthMm());
+      case WORDS ->
+          PaintMarks.propertiesInWords(handling, text.xMm(), top, text.widthMm(), type.notePt());
       case MARKS ->
-          propertyMarks(handling, text.xMm(), top, text.widthMm() / PROPERTIES, type.notePt());
+          PaintMarks.properties(
+              handling, text.xMm(), top, text.widthMm() / PROPERTIES, type.notePt());
       case NAMES, NUMBERS -> List.of();
     };
-  }
-
-  private List<Mark> propertyWords(Handling handling, double xMm, double topMm, double widthMm) {
-    List<Mark> marks = new ArrayList<>();
-    double top = topMm;
-    for (String words :
-        List.of(
-            PaintWords.label(handling.transparency()),
-            PaintWords.label(handling.staining()),
-            CardWords.granulation(handling.granulation()),
-            CardWords.lightfastness(handling.lightfastness()))) {
-      marks.addAll(
-          TextFit.of(Typeface.REGULAR, type.notePt())
-              .line(words, widthMm)
-              .at(xMm, top, widthMm, Align.LEFT));
-      top += Typeface.leadingMm(type.notePt());
-    }
-    return marks;
-  }
-
-  /** The four marks of a paint's properties, each in a column of its own. */
-  static List<Mark> propertyMarks(
-      Handling handling, double xMm, double topMm, double columnMm, double pt) {
-    List<String> texts =
-        List.of(
-            PaintWords.mark(handling.transparency()),
-            PaintWords.mark(handling.staining()),
-            PaintWords.mark(handling.granulation()),
-            PaintWords.mark(handling.lightfastness()));
-    List<Mark> marks = new ArrayList<>();
-    for (int i = 0; i < texts.size(); i++) {
-      FittedText mark = TextFit.of(Typeface.REGULAR, pt).line(texts.get(i), columnMm);
-      marks.addAll(mark.at(xMm + i * columnMm, topMm, columnMm, Align.LEFT));
-    }
-    return marks;
   }
 }

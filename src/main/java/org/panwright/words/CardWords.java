@@ -47,10 +47,6 @@ public final class CardWords {
   public static final String LARGER_THAN_PAPER =
       "The card is larger than the paper can print and was made smaller to fit.";
 
-  /** Where names lost their end. */
-  public static final String NAMES_CUT =
-      "Some names are too long to print whole; they end in \u2026.";
-
   /** Along the lower edge of a card for the lid: which way round it goes. */
   public static final String THIS_EDGE_TO_HINGE = "\u25BC this edge to the hinge \u25BC";
 
