@@ -164,7 +164,7 @@ class ReportTest {
   @Test
   void emptyLineupIsReportedOnAllTheSame() throws Exception {
     Lineup first = KIT.lineups().get(0);
-    Kit emptied = KIT.withOutings(List.of()).withLineups(List.of(first.withFillings(Map.of()))).withOutings(List.of());
+    Kit emptied = KIT.withOutings(List.of()).withLineups(List.of(first.withFillings(Map.of())));
     file = Console.saved(emptied, Files.createDirectory(folder.resolve("e")));
     JsonNode report = report();
 
