@@ -117,9 +117,15 @@ public final class ShelfWords {
     };
   }
 
-  /** The badge with its error, for example "estimate ±9". */
+  /** The badge with its error, as short as a row wants it: "est. ±9". */
   public static String badge(OpticsSource source, double expectedError) {
-    return "%s ±%.0f".formatted(PaintWords.badge(source), expectedError);
+    String word =
+        switch (source) {
+          case SPECTRA -> "meas.";
+          case SWATCHES -> "swatch";
+          case PIGMENTS -> "est.";
+        };
+    return "%s ±%.0f".formatted(word, expectedError);
   }
 
   /** How many paints are shown. */
