@@ -18,6 +18,7 @@ import javafx.stage.Stage;
 import javafx.stage.Window;
 import javafx.stage.WindowEvent;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -53,6 +54,12 @@ class WorkbenchWindowTest {
     window = new OpenWindow(stage, folder, ThreePaintKit.kit(), Optional.of(file));
   }
 
+  /** Reads the pigments before the clock of the first window starts. */
+  @BeforeAll
+  static void readTheLibrary() {
+    assertThat(OpenWindow.LIBRARY.pigments()).isNotEmpty();
+  }
+
   @AfterEach
   void close() {
     window.close();
@@ -70,6 +77,22 @@ class WorkbenchWindowTest {
     assertThat(name(robot)).isEqualTo("● sea");
     press(robot, KeyCode.Z);
     assertThat(name(robot)).isEqualTo("test kit");
+  }
+
+  @Test
+  void undoReachesTheKitFromAFieldWithNothingTyped(FxRobot robot) {
+    robot.clickOn(".text-field");
+    robot.interact(() -> window.session().perform(new Edit.RenameKit("sea")));
+    press(robot, KeyCode.Z);
+    assertThat(name(robot)).isEqualTo("test kit");
+  }
+
+  @Test
+  void undoInAFieldTakesBackTheTyping(FxRobot robot) {
+    robot.interact(() -> window.session().perform(new Edit.RenameKit("sea")));
+    robot.clickOn(".text-field").write("blue");
+    press(robot, KeyCode.Z);
+    assertThat(name(robot)).isEqualTo("● sea");
   }
 
   @Test
@@ -109,8 +132,9 @@ class WorkbenchWindowTest {
   @Test
   void aPaintIsAddedByKeysAlone(FxRobot robot) {
     press(robot, KeyCode.P);
-    until(() -> focus(robot).filter(n -> "paint-name".equals(n.getId())).isPresent());
+    until(() -> robot.lookup("#paint-name").tryQuery().filter(Node::isFocused).isPresent());
     assertThat(button(robot, PaintEditorWords.ADD).isDisabled()).isTrue();
+    robot.targetWindow(robot.lookup("#paint-name").query().getScene().getWindow());
     robot.write("Sea blue");
     robot.push(KeyCode.TAB).push(KeyCode.TAB).push(KeyCode.TAB);
     robot.write("pb29").push(KeyCode.ENTER);
@@ -165,13 +189,6 @@ class WorkbenchWindowTest {
 
   private static String name(FxRobot robot) {
     return robot.lookup(".kit-name").<Labeled>query().getText();
-  }
-
-  private static Optional<Node> focus(FxRobot robot) {
-    return robot.listWindows().stream()
-        .filter(Window::isFocused)
-        .findFirst()
-        .map(w -> w.getScene().getFocusOwner());
   }
 
   private static void until(java.util.concurrent.Callable<Boolean> holds) {

@@ -59,6 +59,7 @@ public final class MainWindow {
             notices));
     scene = new Scene(frame);
     looks.dress(scene.getStylesheets());
+    FieldKeys.passOn(scene, undo, redo);
   }
 
   /** Shows a view by its number from 0. */
