@@ -23,6 +23,11 @@ public final class Launcher {
   }
 
   private static void openWindow(String[] arguments) {
-    Application.launch(PanwrightApp.class, arguments);
+    try {
+      Application.launch(PanwrightApp.class, arguments);
+    } catch (UnsupportedOperationException unreachable) {
+      // A display is named but nobody answers there: to the painter the same as none.
+      System.exit(CommandLine.withoutDisplay(arguments, System.out, System.err));
+    }
   }
 }
