@@ -14,6 +14,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Well;
@@ -197,7 +198,8 @@ class ReportTest {
 
   @Test
   void nameWithLineBreakOrTurnedWritingStaysOnItsLine() throws Exception {
-    String name = KIT.shelf().paints().get(0).name();
+    Filling shown = KIT.lineups().get(0).fillings().values().iterator().next();
+    String name = KIT.shelf().find(shown.paintId()).orElseThrow().name();
     String text = Files.readString(file);
     Files.writeString(file, text.replace(name, "two\\nlines \\u202eturned"));
 
