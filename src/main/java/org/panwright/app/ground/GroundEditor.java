@@ -36,7 +36,7 @@ public final class GroundEditor {
     FormGrid fields = new FormGrid();
     fields.row(GroundWords.PAPER, paper);
     VBox content = new VBox(12, fields, heading(), note(GroundWords.WASHES_NOTE), washes(model));
-    content.setPrefWidth(430);
+    content.setPrefWidth(490);
     dialogs
         .fillIn(
             new Form<>(
