@@ -1,6 +1,7 @@
 package org.panwright.app;
 
 import java.util.Arrays;
+import java.util.Locale;
 import javafx.application.Application;
 import org.panwright.command.CommandLine;
 
@@ -14,6 +15,8 @@ public final class Launcher {
 
   /** Starts the program; ends the process with a code only when no window was opened. */
   public static void main(String[] arguments) {
+    // All words are British English, so their figures are written that way too, on every machine.
+    Locale.setDefault(Locale.Category.FORMAT, Locale.UK);
     boolean display = Display.isThere(System.getProperties(), System.getenv());
     switch (Start.of(Arrays.asList(arguments), display)) {
       case WINDOW -> openWindow(arguments);

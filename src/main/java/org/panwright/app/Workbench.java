@@ -133,10 +133,10 @@ public final class Workbench {
   /** Shows the window where it was last. */
   public void show() {
     looks.themeProperty().set(remembered.settings().dark() ? Theme.DARK : Theme.LIGHT);
-    window.on(stage);
     stage.getIcons().setAll(Emblem.sizes());
     stage.titleProperty().bind(title());
     WindowPlaceKeeper.of(stage, remembered);
+    window.on(stage);
     stage.setOnCloseRequest(
         event -> {
           event.consume();

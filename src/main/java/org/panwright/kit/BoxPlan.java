@@ -69,16 +69,28 @@ public record BoxPlan(
 
   /** Half pans in rows and columns, with so many dab places. */
   public static BoxPlan ofHalfPans(int rows, int columns, int dabs) {
+    return of(WellKind.HALF_PAN, rows, columns, dabs);
+  }
+
+  /**
+   * Pans of one kind in rows and columns, with so many dab places.
+   *
+   * <p>A whole pan takes the place of two half pans side by side (common practice).
+   *
+   * @param kind pans or half pans
+   */
+  public static BoxPlan of(WellKind kind, int rows, int columns, int dabs) {
+    boolean whole = kind == WellKind.PAN;
     String name =
         rows * columns
-            + " half pans"
+            + (whole ? " pans" : " half pans")
             + (dabs == 0 ? "" : dabs == 1 ? ", 1 dab" : ", " + dabs + " dabs");
     return new BoxPlan(
         name,
-        WellKind.HALF_PAN,
+        kind,
         rows,
         columns,
-        HALF_PAN_WIDTH_MM,
+        whole ? 2 * HALF_PAN_WIDTH_MM : HALF_PAN_WIDTH_MM,
         HALF_PAN_HEIGHT_MM,
         EDGE_MM,
         GAP_MM,

@@ -35,6 +35,24 @@ public final class BoxEditorWords {
   /** Shown before one is chosen. */
   public static final String START_PROMPT = "a usual arrangement…";
 
+  /** Numbers of rows and columns. */
+  public static final String ROWS_COLUMNS = "Rows × columns";
+
+  /** For readers of the screen. */
+  public static final String ROWS = "rows of pans from the hinge to the front";
+
+  /** For readers of the screen. */
+  public static final String COLUMNS = "pans in a row";
+
+  /** What the rows and columns hold, and how many dab places lie between them. */
+  public static final String PANS_AND_DABS = "Pans, dabs";
+
+  /** For readers of the screen. */
+  public static final String DABS = "dab places";
+
+  /** Draws the wells anew in rows and columns. */
+  public static final String LAY_OUT = "Lay out anew";
+
   /** Pair of fields. */
   public static final String INSIDE = "Inside, mm";
 
@@ -138,6 +156,11 @@ public final class BoxEditorWords {
       case HALF_PAN -> "a half pan";
       case DAB -> "a dab";
     };
+  }
+
+  /** What the rows of a box hold. */
+  public static String pans(WellKind kind) {
+    return kind == WellKind.PAN ? "whole pans" : "half pans";
   }
 
   /** One well of the drawing, for readers of the screen. */

@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import org.panwright.kit.Box;
+import org.panwright.kit.BoxPlan;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Well;
@@ -68,6 +69,15 @@ final class BoxEditorModel {
             d.sized(plan.widthMm(), plan.heightMm())
                 .withLid(plan.lidWidthMm(), plan.lidHeightMm())
                 .withWells(planned.wells()));
+  }
+
+  /**
+   * Lays the box out anew in rows and columns of one kind of pan; name and id stay.
+   *
+   * @param dabs dab places in the channel
+   */
+  void layOut(WellKind kind, int rows, int columns, int dabs) {
+    startFrom(BoxPlan.of(kind, rows, columns, dabs).box(draft().id()));
   }
 
   /** Adds a half-pan well where there is room, and picks it. */

@@ -41,7 +41,7 @@ final class BoxEditorView extends HBox {
     VBox right = new VBox(14, boxFields(plans), wellHeading, new WellFields(model));
     right.setMinWidth(300);
     getChildren().setAll(left, right);
-    setPrefHeight(450);
+    setPrefHeight(560);
   }
 
   /** What has the keyboard at first. */
@@ -56,6 +56,7 @@ final class BoxEditorView extends HBox {
         .addListener((property, before, now) -> model.change(draft -> draft.named(now)));
     grid.row(BoxEditorWords.NAME, name);
     grid.row(BoxEditorWords.START_FROM, plans(plans));
+    new RowsAndColumns(model).addTo(grid);
     SizePair inside =
         new SizePair(
             BoxEditorWords.WIDTH,

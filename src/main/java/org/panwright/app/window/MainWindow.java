@@ -22,7 +22,10 @@ public final class MainWindow {
   /** See {@link #LEAST_WIDTH}. */
   public static final double LEAST_HEIGHT = 700;
 
-  private final Scene scene;
+  private final BorderPane frame;
+  private final Looks looks;
+  private final Action undo;
+  private final Action redo;
   private final Places places;
 
   /**
@@ -42,8 +45,9 @@ public final class MainWindow {
       Node notices,
       List<Place> views,
       MenuPlan menus) {
-    Action undo = UndoModel.undo(session);
-    Action redo = UndoModel.redo(session);
+    this.looks = looks;
+    undo = UndoModel.undo(session);
+    redo = UndoModel.redo(session);
     places = new Places(views);
     List<Menu> all = new ArrayList<>();
     all.add(menus.kit());
@@ -51,15 +55,12 @@ public final class MainWindow {
     all.addAll(menus.things());
     all.add(viewMenu(menus));
     all.add(menus.help());
-    BorderPane frame = new BorderPane(places.ground());
+    frame = new BorderPane(places.ground());
     frame.setTop(
         new VBox(
             Menus.bar(all.toArray(Menu[]::new)),
             new TopBar(name, file, lineups, undo, redo, places.strip()),
             notices));
-    scene = new Scene(frame);
-    looks.dress(scene.getStylesheets());
-    FieldKeys.passOn(scene, undo, redo);
   }
 
   /** Shows a view by its number from 0. */
@@ -67,8 +68,16 @@ public final class MainWindow {
     places.show(place);
   }
 
-  /** Puts the window on a stage. */
+  /**
+   * Puts the window on a stage that has its size already.
+   *
+   * <p>The scene starts at that size: panes that keep their width through a change of the window's
+   * would otherwise keep that of a first layout nobody sees.
+   */
   public void on(Stage stage) {
+    Scene scene = new Scene(frame, stage.getWidth(), stage.getHeight());
+    looks.dress(scene.getStylesheets());
+    FieldKeys.passOn(scene, undo, redo);
     stage.setScene(scene);
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.SplitPane;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 
@@ -73,15 +74,31 @@ public final class PlanView extends StackPane {
     }
   }
 
-  /** Tells the places of the dividers whenever one was moved. */
+  /**
+   * Tells the places of the dividers whenever somebody has moved one.
+   *
+   * <p>Only the end of a drag counts: layouts of other sizes on the way to the first frame move
+   * dividers too, and remembering those would let them creep from start to start.
+   */
   public void onMoved(Consumer<List<Double>> moved) {
-    for (SplitPane split : List.of(columns, middle, right)) {
-      split
-          .getDividers()
-          .forEach(
-              divider ->
-                  divider.positionProperty().addListener(changed -> moved.accept(dividers())));
+    addEventFilter(
+        MouseEvent.MOUSE_RELEASED,
+        released -> {
+          if (isDivider(released.getTarget())) {
+            moved.accept(dividers());
+          }
+        });
+  }
+
+  private static boolean isDivider(Object target) {
+    for (Node node = target instanceof Node hit ? hit : null;
+        node != null;
+        node = node.getParent()) {
+      if (node.getStyleClass().contains("split-pane-divider")) {
+        return true;
+      }
     }
+    return false;
   }
 
   /** Moves the dividers. */

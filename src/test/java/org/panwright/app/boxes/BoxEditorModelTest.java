@@ -57,6 +57,17 @@ class BoxEditorModelTest {
   }
 
   @Test
+  void rowsAndColumnsAreLaidOutAnewUnderTheSameName() {
+    model.layOut(WellKind.PAN, 2, 3, 2);
+
+    Box laidOut = model.draft().toBox().orElseThrow();
+    assertThat(laidOut.name()).isEqualTo(box.name());
+    assertThat(laidOut.id()).isEqualTo(box.id());
+    assertThat(laidOut.wells()).filteredOn(w -> w.kind() == WellKind.PAN).hasSize(6);
+    assertThat(laidOut.wells()).filteredOn(w -> w.kind() == WellKind.DAB).hasSize(2);
+  }
+
+  @Test
   void paintsThatWouldLeaveTheBoxAreNamed() {
     model.pickedProperty().set(Optional.of("w2"));
     model.removePicked();

@@ -1,0 +1,63 @@
+package org.panwright.app.boxes;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Spinner;
+import javafx.scene.layout.HBox;
+import javafx.util.StringConverter;
+import org.panwright.app.dialogs.FormGrid;
+import org.panwright.kit.WellKind;
+import org.panwright.words.BoxEditorWords;
+
+/** Lays a box out in rows and columns of pans, with dab places in the channel, when told to. */
+final class RowsAndColumns {
+  private static final double SPINNER_WIDTH = 68;
+
+  private final Spinner<Integer> rows = spinner(BoxEditorWords.ROWS, 1, 8, 2);
+  private final Spinner<Integer> columns = spinner(BoxEditorWords.COLUMNS, 1, 16, 6);
+  private final Spinner<Integer> dabs = spinner(BoxEditorWords.DABS, 0, 12, 0);
+  private final ChoiceBox<WellKind> kind = new ChoiceBox<>();
+  private final Button layOut = new Button(BoxEditorWords.LAY_OUT);
+
+  RowsAndColumns(BoxEditorModel model) {
+    kind.getItems().setAll(WellKind.HALF_PAN, WellKind.PAN);
+    kind.setValue(WellKind.HALF_PAN);
+    kind.setConverter(
+        new StringConverter<>() {
+          @Override
+          public String toString(WellKind shown) {
+            return shown == null ? "" : BoxEditorWords.pans(shown);
+          }
+
+          @Override
+          public WellKind fromString(String text) {
+            throw new UnsupportedOperationException("chosen, not typed");
+          }
+        });
+    layOut.setOnAction(
+        pressed ->
+            model.layOut(kind.getValue(), rows.getValue(), columns.getValue(), dabs.getValue()));
+  }
+
+  /** Adds the fields to a form. */
+  void addTo(FormGrid form) {
+    form.row(BoxEditorWords.ROWS_COLUMNS, beside(rows, new Label(BoxEditorWords.BY), columns));
+    form.row(BoxEditorWords.PANS_AND_DABS, beside(kind, dabs));
+    form.row("", layOut);
+  }
+
+  private static HBox beside(javafx.scene.Node... nodes) {
+    HBox row = new HBox(8, nodes);
+    row.setAlignment(Pos.CENTER_LEFT);
+    return row;
+  }
+
+  private static Spinner<Integer> spinner(String meaning, int least, int most, int first) {
+    Spinner<Integer> spinner = new Spinner<>(least, most, first);
+    spinner.setPrefWidth(SPINNER_WIDTH);
+    spinner.setAccessibleText(meaning);
+    return spinner;
+  }
+}
