@@ -37,7 +37,7 @@ public final class CardWords {
 
   /** For the painter who looks for the rest. */
   public static final String CONTINUES_ON_LIST =
-      "The card has no room for everything at a legible size; the list beside it has the rest.";
+      "The card has no room for everything at a legible size; the list printed with it has the rest.";
 
   /** On a sheet whose card does not go into the lid. */
   public static final String LID_TOO_SMALL =
