@@ -32,14 +32,14 @@ public record FitSettings(
 
   /** For readings of an instrument, whose face is fitted. */
   public static final FitSettings MEASURED =
-      new FitSettings(0.64, 0.09, 1, 0.05, 20, 30, 20, 0.5, Optional.empty());
+      new FitSettings(0.64, 0.09, 1, 0.05, 20, 30, 40, 0.4, Optional.empty());
 
   /**
    * For optics that the engine is to use: the face is {@link FittedSurface#DRY}, as in every mix it
    * predicts.
    */
   public static final FitSettings FOR_ENGINE =
-      new FitSettings(0.64, 0.09, 1, 0.05, 20, 30, 20, 0.5, Optional.of(FittedSurface.DRY));
+      new FitSettings(0.64, 0.09, 1, 0.05, 20, 30, 40, 0.4, Optional.of(FittedSurface.DRY));
 
   public FitSettings {
     double least =

@@ -1,0 +1,76 @@
+package org.panwright.swatch;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * The one coat of a set that disagrees with the rest: mislabelled, contaminated, or misread.
+ *
+ * <p>A wrong coat bends the fit of its paints, so its own residual tells little. The coats with the
+ * largest residuals are left out one at a time, the rest is fitted again and predicts the coat left
+ * out. It is odd if that prediction is far off while the coats that share its paints come out
+ * clearly better without it.
+ *
+ * @param swatch the odd coat
+ * @param foretold how far, in CIEDE2000, the rest's prediction is from its reading
+ */
+public record OddCoat(Swatch swatch, double foretold) {
+  private static final int TRIALS = 4;
+  private static final double LEAST = 8;
+  private static final double TIMES_THE_REST = 4;
+  private static final double CLEARLY_BETTER = 0.75;
+
+  /**
+   * The coat that disagrees most, if one does. Takes a few fits.
+   *
+   * @param report the fit of the whole set under the same settings
+   */
+  public static Optional<OddCoat> in(SwatchSet set, FitSettings settings, FitReport report) {
+    List<SwatchResidual> residuals = report.residuals();
+    return IntStream.range(0, residuals.size())
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> -residuals.get(i).ciede2000()))
+        .limit(TRIALS)
+        .map(i -> leftOut(set, settings, report, i))
+        .flatMap(Optional::stream)
+        .max(Comparator.comparingDouble(OddCoat::foretold));
+  }
+
+  private static Optional<OddCoat> leftOut(
+      SwatchSet set, FitSettings settings, FitReport whole, int index) {
+    Swatch swatch = set.swatches().get(index);
+    SwatchSet rest = set.without(index);
+    if (!rest.paints().equals(set.paints())) {
+      return Optional.empty();
+    }
+    FitReport report;
+    try {
+      report = OpticsFit.of(rest, settings);
+    } catch (FitRefusedException tooFewLeft) {
+      return Optional.empty();
+    }
+    Reading foretold =
+        new Reading.OfSpectrum(report.predict(swatch.paints(), swatch.ground()));
+    double error = OpticsFit.distance(foretold, swatch.reading());
+    boolean far = error > Math.max(LEAST, TIMES_THE_REST * report.medianError());
+    boolean better = meanSquare(report, swatch) < CLEARLY_BETTER * meanSquare(whole, swatch);
+    return far && better ? Optional.of(new OddCoat(swatch, error)) : Optional.empty();
+  }
+
+  /** Over the other coats that share a paint with the swatch. */
+  private static double meanSquare(FitReport report, Swatch swatch) {
+    return report.residuals().stream()
+        .filter(residual -> residual.swatch() != swatch && shares(residual.swatch(), swatch))
+        .mapToDouble(residual -> residual.ciede2000() * residual.ciede2000())
+        .average()
+        .orElse(0);
+  }
+
+  private static boolean shares(Swatch first, Swatch second) {
+    return first.paints().stream()
+        .anyMatch(
+            one -> second.paints().stream().anyMatch(two -> one.paint().equals(two.paint())));
+  }
+}

@@ -1,0 +1,37 @@
+package org.panwright.swatch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.panwright.mixing.Surface;
+
+class OddCoatTest {
+  private static final List<Swatch> GOOD = InventedPaints.fourAndOneOnBlack(Surface.DRY);
+
+  @Test
+  void thereIsNoneWhereAllAgree() throws FitRefusedException {
+    assertThat(oddOf(GOOD)).isEmpty();
+  }
+
+  @ParameterizedTest(name = "coat {0} read from coat {1}")
+  @CsvSource({"0, 4", "4, 0", "6, 2", "2, 5"})
+  void aCoatReadFromAnotherPatchIsFound(int wrong, int from) throws FitRefusedException {
+    List<Swatch> swatches = new ArrayList<>(GOOD);
+    Swatch right = GOOD.get(wrong);
+    swatches.set(
+        wrong, new Swatch(right.name(), right.paints(), GOOD.get(from).reading(), right.ground()));
+
+    assertThat(oddOf(swatches)).map(odd -> odd.swatch().name()).contains(right.name());
+  }
+
+  private static Optional<OddCoat> oddOf(List<Swatch> swatches) throws FitRefusedException {
+    SwatchSet set = new SwatchSet(swatches);
+    return OddCoat.in(
+        set, FitSettings.FOR_ENGINE, OpticsFit.of(set, FitSettings.FOR_ENGINE));
+  }
+}
