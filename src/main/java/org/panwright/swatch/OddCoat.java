@@ -51,8 +51,7 @@ public record OddCoat(Swatch swatch, double foretold) {
     } catch (FitRefusedException tooFewLeft) {
       return Optional.empty();
     }
-    Reading foretold =
-        new Reading.OfSpectrum(report.predict(swatch.paints(), swatch.ground()));
+    Reading foretold = new Reading.OfSpectrum(report.predict(swatch.paints(), swatch.ground()));
     double error = OpticsFit.distance(foretold, swatch.reading());
     boolean far = error > Math.max(LEAST, TIMES_THE_REST * report.medianError());
     boolean better = meanSquare(report, swatch) < CLEARLY_BETTER * meanSquare(whole, swatch);
@@ -62,7 +61,7 @@ public record OddCoat(Swatch swatch, double foretold) {
   /** Over the other coats that share a paint with the swatch. */
   private static double meanSquare(FitReport report, Swatch swatch) {
     return report.residuals().stream()
-        .filter(residual -> residual.swatch() != swatch && shares(residual.swatch(), swatch))
+        .filter(residual -> !residual.swatch().equals(swatch) && shares(residual.swatch(), swatch))
         .mapToDouble(residual -> residual.ciede2000() * residual.ciede2000())
         .average()
         .orElse(0);
@@ -70,7 +69,6 @@ public record OddCoat(Swatch swatch, double foretold) {
 
   private static boolean shares(Swatch first, Swatch second) {
     return first.paints().stream()
-        .anyMatch(
-            one -> second.paints().stream().anyMatch(two -> one.paint().equals(two.paint())));
+        .anyMatch(one -> second.paints().stream().anyMatch(two -> one.paint().equals(two.paint())));
   }
 }

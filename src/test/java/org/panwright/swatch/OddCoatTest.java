@@ -31,7 +31,6 @@ class OddCoatTest {
 
   private static Optional<OddCoat> oddOf(List<Swatch> swatches) throws FitRefusedException {
     SwatchSet set = new SwatchSet(swatches);
-    return OddCoat.in(
-        set, FitSettings.FOR_ENGINE, OpticsFit.of(set, FitSettings.FOR_ENGINE));
+    return OddCoat.in(set, FitSettings.FOR_ENGINE, OpticsFit.of(set, FitSettings.FOR_ENGINE));
   }
 }
