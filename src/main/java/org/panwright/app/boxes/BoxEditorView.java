@@ -9,8 +9,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.kit.Box;
 import org.panwright.words.BoxEditorWords;
 
@@ -83,18 +83,7 @@ final class BoxEditorView extends HBox {
   private ComboBox<Box> plans(List<Box> plans) {
     ComboBox<Box> choice = new ComboBox<>();
     choice.setPromptText(BoxEditorWords.START_PROMPT);
-    choice.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(Box box) {
-            return box == null ? "" : box.name();
-          }
-
-          @Override
-          public Box fromString(String text) {
-            throw new UnsupportedOperationException("chosen, not typed");
-          }
-        });
+    choice.setConverter(new ByLabel<>(Box::name));
     choice.getItems().setAll(plans);
     choice
         .valueProperty()

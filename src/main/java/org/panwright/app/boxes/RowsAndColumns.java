@@ -6,8 +6,8 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Spinner;
 import javafx.scene.layout.HBox;
-import javafx.util.StringConverter;
 import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.kit.WellKind;
 import org.panwright.words.BoxEditorWords;
 
@@ -24,18 +24,7 @@ final class RowsAndColumns {
   RowsAndColumns(BoxEditorModel model) {
     kind.getItems().setAll(WellKind.HALF_PAN, WellKind.PAN);
     kind.setValue(WellKind.HALF_PAN);
-    kind.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(WellKind shown) {
-            return shown == null ? "" : BoxEditorWords.pans(shown);
-          }
-
-          @Override
-          public WellKind fromString(String text) {
-            throw new UnsupportedOperationException("chosen, not typed");
-          }
-        });
+    kind.setConverter(new ByLabel<>(shown -> BoxEditorWords.pans(shown)));
     layOut.setOnAction(
         pressed ->
             model.layOut(kind.getValue(), rows.getValue(), columns.getValue(), dabs.getValue()));

@@ -6,8 +6,8 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.kit.WellKind;
 import org.panwright.words.BoxEditorWords;
 
@@ -33,7 +33,7 @@ final class WellFields extends VBox {
             BoxEditorWords.WIDTH,
             BoxEditorWords.HEIGHT,
             (w, h) -> model.changePicked(well -> well.sized(w, h)));
-    kind.setConverter(new KindNames());
+    kind.setConverter(new ByLabel<>(kind -> BoxEditorWords.kind(kind)));
     kind.getItems().setAll(WellKind.values());
     label
         .textProperty()
@@ -77,17 +77,5 @@ final class WellFields extends VBox {
               size.show(well.widthMm(), well.heightMm());
               showing = false;
             });
-  }
-
-  private static final class KindNames extends StringConverter<WellKind> {
-    @Override
-    public String toString(WellKind kind) {
-      return kind == null ? "" : BoxEditorWords.kind(kind);
-    }
-
-    @Override
-    public WellKind fromString(String text) {
-      throw new UnsupportedOperationException("chosen, not typed");
-    }
   }
 }

@@ -16,10 +16,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FileKind;
 import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.print.CardFormat;
 import org.panwright.print.CardOptions;
 import org.panwright.print.KeyCard;
@@ -120,18 +120,7 @@ public final class CardView extends HBox {
       java.util.function.BiFunction<CardOptions, E, CardOptions> write) {
     ChoiceBox<E> box = new ChoiceBox<>();
     box.getItems().setAll(List.of(values));
-    box.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(E value) {
-            return value == null ? "" : words.apply(value);
-          }
-
-          @Override
-          public E fromString(String text) {
-            throw new UnsupportedOperationException("chosen, not typed");
-          }
-        });
+    box.setConverter(new ByLabel<>(words));
     box.setValue(read.apply(model.optionsProperty().get()));
     box.valueProperty()
         .addListener((property, before, now) -> change(options -> write.apply(options, now)));

@@ -12,7 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.colour.Oklab;
 import org.panwright.colour.Srgb;
 import org.panwright.mixing.Ratio;
@@ -60,7 +60,7 @@ public final class GridView extends VBox {
     readings.getChildren().addAll(leaning, strongAndThin);
     ChoiceBox<Wash> washes = new ChoiceBox<>();
     washes.getItems().setAll(Wash.values());
-    washes.setConverter(new WashName());
+    washes.setConverter(new ByLabel<>(wash -> PaintWords.label(wash)));
     washes.valueProperty().bindBidirectional(model.washProperty());
     washes.disableProperty().bind(model.readingProperty().isNotEqualTo(Reading.LEANING));
     washes.setAccessibleText(GridWords.WASH);
@@ -119,18 +119,5 @@ public final class GridView extends VBox {
     Ratio ratio = Ratio.GRID.get(cell.ratio());
     String columnName = picture.heads().get(column).name();
     return GridWords.mix(rowName, ratio, columnName, washName, looks);
-  }
-
-  /** Shows a wash by its name. */
-  private static final class WashName extends StringConverter<Wash> {
-    @Override
-    public String toString(Wash wash) {
-      return wash == null ? "" : PaintWords.label(wash);
-    }
-
-    @Override
-    public Wash fromString(String name) {
-      throw new UnsupportedOperationException("washes are chosen, not typed");
-    }
   }
 }

@@ -6,11 +6,11 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.panwright.app.Session;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.Form;
 import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.paint.Paper;
 import org.panwright.paint.Wash;
 import org.panwright.words.GroundWords;
@@ -30,7 +30,7 @@ public final class GroundEditor {
   public void open() {
     GroundModel model = new GroundModel(session.kit());
     ChoiceBox<Paper> paper = new ChoiceBox<>();
-    paper.setConverter(new PaperNames());
+    paper.setConverter(new ByLabel<>(Paper::name));
     paper.getItems().setAll(model.papers());
     paper.valueProperty().bindBidirectional(model.paperProperty());
     FormGrid fields = new FormGrid();
@@ -81,17 +81,5 @@ public final class GroundEditor {
     label.setWrapText(true);
     label.setMinHeight(Region.USE_PREF_SIZE);
     return label;
-  }
-
-  private static final class PaperNames extends StringConverter<Paper> {
-    @Override
-    public String toString(Paper paper) {
-      return paper == null ? "" : paper.name();
-    }
-
-    @Override
-    public Paper fromString(String text) {
-      throw new UnsupportedOperationException("papers are chosen, not typed");
-    }
   }
 }

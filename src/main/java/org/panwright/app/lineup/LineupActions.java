@@ -4,12 +4,12 @@ import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
-import javafx.util.StringConverter;
 import org.panwright.app.Session;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.Form;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.Action;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.kit.Box;
 import org.panwright.kit.Lineup;
 import org.panwright.words.LineupWords;
@@ -44,7 +44,7 @@ public final class LineupActions {
     }
     TextField name = new TextField();
     ComboBox<Box> box = new ComboBox<>();
-    box.setConverter(new BoxNames());
+    box.setConverter(new ByLabel<>(Box::name));
     box.getItems().setAll(session.kit().boxes());
     box.setValue(session.lineup().map(session.kit()::boxOf).orElse(session.kit().boxes().get(0)));
     FormGrid grid = new FormGrid();
@@ -78,17 +78,5 @@ public final class LineupActions {
                 name::getText,
                 name))
         .ifPresent(model::rename);
-  }
-
-  private static final class BoxNames extends StringConverter<Box> {
-    @Override
-    public String toString(Box box) {
-      return box == null ? "" : box.name();
-    }
-
-    @Override
-    public Box fromString(String text) {
-      throw new UnsupportedOperationException("boxes are chosen, not typed");
-    }
   }
 }

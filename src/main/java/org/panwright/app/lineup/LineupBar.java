@@ -6,9 +6,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
-import javafx.util.StringConverter;
 import org.panwright.app.Session;
 import org.panwright.app.fx.Action;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.words.LineupWords;
 
 /** The choice of the lineup looked at, with what can be done with lineups beside it. */
@@ -29,7 +29,7 @@ public final class LineupBar extends HBox {
     choice.setAccessibleText(LineupWords.LINEUP);
     choice.setPromptText(LineupWords.NONE);
     choice.setPrefWidth(270);
-    choice.setConverter(new Labels());
+    choice.setConverter(new ByLabel<>(LineupModel.Entry::label));
     choice
         .valueProperty()
         .addListener(
@@ -53,17 +53,5 @@ public final class LineupBar extends HBox {
     choice.getItems().setAll(model.entries());
     choice.setValue(model.chosen().orElse(null));
     following = false;
-  }
-
-  private static final class Labels extends StringConverter<LineupModel.Entry> {
-    @Override
-    public String toString(LineupModel.Entry entry) {
-      return entry == null ? "" : entry.label();
-    }
-
-    @Override
-    public LineupModel.Entry fromString(String text) {
-      throw new UnsupportedOperationException("lineups are chosen, not typed");
-    }
   }
 }

@@ -14,9 +14,9 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.panwright.app.chip.Tones;
 import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.paint.Granulation;
 import org.panwright.paint.Lightfastness;
 import org.panwright.paint.Ownership;
@@ -136,18 +136,7 @@ final class PaintEditorView extends HBox {
       E[] values, Function<E, String> words, ObjectProperty<E> chosen) {
     ChoiceBox<E> box = new ChoiceBox<>();
     box.getItems().setAll(List.of(values));
-    box.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(E value) {
-            return value == null ? "" : words.apply(value);
-          }
-
-          @Override
-          public E fromString(String text) {
-            throw new UnsupportedOperationException("chosen, not typed");
-          }
-        });
+    box.setConverter(new ByLabel<>(words));
     box.valueProperty().bindBidirectional(chosen);
     return box;
   }

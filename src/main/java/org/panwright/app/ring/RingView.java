@@ -8,8 +8,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.panwright.analysis.Ring;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.words.RingWords;
 
 /** The hue ring with its choice of lightness. */
@@ -22,7 +22,7 @@ public final class RingView extends VBox {
     title.setTooltip(new Tooltip(RingWords.MEANING));
     ChoiceBox<Ring.Part> parts = new ChoiceBox<>();
     parts.getItems().setAll(Ring.Part.values());
-    parts.setConverter(new PartName());
+    parts.setConverter(new ByLabel<>(part -> RingWords.part(part)));
     parts.setAccessibleText(RingWords.PARTS);
     parts.setTooltip(new Tooltip(RingWords.PARTS));
     parts.valueProperty().bindBidirectional(model.partProperty());
@@ -48,18 +48,5 @@ public final class RingView extends VBox {
                         shown
                             .map(p -> RingWords.summary(p.paints().size(), p.gaps().size()))
                             .orElse(RingWords.TITLE)));
-  }
-
-  /** Shows a part of the ring by its name. */
-  private static final class PartName extends StringConverter<Ring.Part> {
-    @Override
-    public String toString(Ring.Part part) {
-      return part == null ? "" : RingWords.part(part);
-    }
-
-    @Override
-    public Ring.Part fromString(String name) {
-      throw new UnsupportedOperationException("parts are chosen, not typed");
-    }
   }
 }

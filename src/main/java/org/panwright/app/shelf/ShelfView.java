@@ -22,8 +22,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.panwright.app.Editors;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.app.hand.Held;
 import org.panwright.app.hand.HeldOnDragboard;
 import org.panwright.app.hand.Holding;
@@ -108,7 +108,7 @@ public final class ShelfView extends VBox {
   private HBox orderBar(ToggleButton narrow) {
     ComboBox<ShelfOrder> order = new ComboBox<>();
     order.getItems().setAll(ShelfOrder.values());
-    order.setConverter(new OrderNames());
+    order.setConverter(new ByLabel<>(ShelfView::orderName));
     order.setAccessibleText(ShelfWords.ORDER);
     order.setTooltip(new Tooltip(ShelfWords.ORDER));
     order.setValue(model.queryProperty().get().order());
@@ -240,21 +240,12 @@ public final class ShelfView extends VBox {
     return Objects.requireNonNull(ShelfView.class.getResource(path), path).toExternalForm();
   }
 
-  /** The orders' names in the choice. */
-  private static final class OrderNames extends StringConverter<ShelfOrder> {
-    @Override
-    public String toString(ShelfOrder order) {
-      return switch (order) {
-        case HUE -> ShelfWords.BY_HUE;
-        case NAME -> ShelfWords.BY_NAME;
-        case STRENGTH -> ShelfWords.BY_STRENGTH;
-        case LIGHTNESS -> ShelfWords.BY_LIGHTNESS;
-      };
-    }
-
-    @Override
-    public ShelfOrder fromString(String text) {
-      throw new UnsupportedOperationException("orders are chosen, not typed");
-    }
+  private static String orderName(ShelfOrder order) {
+    return switch (order) {
+      case HUE -> ShelfWords.BY_HUE;
+      case NAME -> ShelfWords.BY_NAME;
+      case STRENGTH -> ShelfWords.BY_STRENGTH;
+      case LIGHTNESS -> ShelfWords.BY_LIGHTNESS;
+    };
   }
 }
