@@ -7,6 +7,7 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import org.panwright.app.Editors;
+import org.panwright.app.fx.MenuLine;
 import org.panwright.app.hand.Holding;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Well;
@@ -28,18 +29,19 @@ final class WellMenu {
     String id = shown.well().id();
     boolean isFull = shown.content().isPresent();
     List<MenuItem> items = new ArrayList<>();
-    items.add(item(BoxWords.PICK_UP, () -> model.pickUp(id, Holding.Means.KEYS), isFull));
+    items.add(MenuLine.of(BoxWords.PICK_UP, () -> model.pickUp(id, Holding.Means.KEYS), isFull));
     items.add(moves(id, picture, isFull));
     items.add(fills(shown));
-    items.add(item(BoxWords.TAKE_OUT, () -> model.empty(id), isFull));
+    items.add(MenuLine.of(BoxWords.TAKE_OUT, () -> model.empty(id), isFull));
     items.add(new SeparatorMenuItem());
     shown
         .content()
         .ifPresent(
             content ->
                 items.add(
-                    item(ShelfWords.EDIT, () -> editors.editPaint(content.paint().id()), true)));
-    items.add(item(BoxWords.EDIT_BOX, () -> editors.editBox(picture.box().id()), true));
+                    MenuLine.of(
+                        ShelfWords.EDIT, () -> editors.editPaint(content.paint().id()), true)));
+    items.add(MenuLine.of(BoxWords.EDIT_BOX, () -> editors.editBox(picture.box().id()), true));
     return items;
   }
 
@@ -49,7 +51,7 @@ final class WellMenu {
       String text = BoxWords.moveChoice(well, model.occupant(well.id()));
       moves
           .getItems()
-          .add(item(text, () -> model.move(fromId, well.id()), !well.id().equals(fromId)));
+          .add(MenuLine.of(text, () -> model.move(fromId, well.id()), !well.id().equals(fromId)));
     }
     moves.setDisable(!isFull);
     return moves;
@@ -65,13 +67,5 @@ final class WellMenu {
     }
     fills.setDisable(shown.content().isEmpty());
     return fills;
-  }
-
-  private static MenuItem item(String text, Runnable action, boolean isPossible) {
-    MenuItem item = new MenuItem(text);
-    item.setMnemonicParsing(false);
-    item.setOnAction(event -> action.run());
-    item.setDisable(!isPossible);
-    return item;
   }
 }

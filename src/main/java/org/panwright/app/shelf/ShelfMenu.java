@@ -7,6 +7,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import org.panwright.app.Editors;
+import org.panwright.app.fx.MenuLine;
 import org.panwright.app.hand.Holding;
 import org.panwright.kit.Well;
 import org.panwright.words.ShelfWords;
@@ -28,31 +29,33 @@ final class ShelfMenu {
         shown -> {
           String id = shown.paint().id();
           items.add(
-              item(ShelfWords.PICK_UP, () -> model.pickUp(id, Holding.Means.KEYS), hasWells()));
+              MenuLine.of(
+                  ShelfWords.PICK_UP, () -> model.pickUp(id, Holding.Means.KEYS), hasWells()));
           items.add(next(id));
           items.add(wells(id));
-          items.add(item(ShelfWords.TAKE_OUT, () -> model.takeOut(id), !shown.wells().isEmpty()));
+          items.add(
+              MenuLine.of(ShelfWords.TAKE_OUT, () -> model.takeOut(id), !shown.wells().isEmpty()));
           items.add(new SeparatorMenuItem());
-          items.add(item(ShelfWords.EDIT, () -> editors.editPaint(id), true));
-          items.add(item(ShelfWords.DUPLICATE, () -> editors.duplicatePaint(id), true));
-          items.add(item(ShelfWords.REMOVE, () -> editors.removePaint(id), true));
+          items.add(MenuLine.of(ShelfWords.EDIT, () -> editors.editPaint(id), true));
+          items.add(MenuLine.of(ShelfWords.DUPLICATE, () -> editors.duplicatePaint(id), true));
+          items.add(MenuLine.of(ShelfWords.REMOVE, () -> editors.removePaint(id), true));
           items.add(new SeparatorMenuItem());
         });
-    items.add(item(ShelfWords.ADD, editors::addPaint, true));
+    items.add(MenuLine.of(ShelfWords.ADD, editors::addPaint, true));
     return items;
   }
 
   private MenuItem next(String paintId) {
     Optional<Well> next = model.nextEmpty();
     String text = next.map(ShelfWords::putInto).orElse(ShelfWords.NO_EMPTY_WELL);
-    return item(text, () -> model.placeInNextEmpty(paintId), next.isPresent());
+    return MenuLine.of(text, () -> model.placeInNextEmpty(paintId), next.isPresent());
   }
 
   private Menu wells(String paintId) {
     Menu wells = new Menu(ShelfWords.PUT_INTO);
     for (Well well : model.wells()) {
       String text = ShelfWords.wellChoice(well, model.occupant(well.id()));
-      wells.getItems().add(item(text, () -> model.place(paintId, well.id()), true));
+      wells.getItems().add(MenuLine.of(text, () -> model.place(paintId, well.id()), true));
     }
     wells.setDisable(wells.getItems().isEmpty());
     return wells;
@@ -60,13 +63,5 @@ final class ShelfMenu {
 
   private boolean hasWells() {
     return !model.wells().isEmpty();
-  }
-
-  private static MenuItem item(String text, Runnable action, boolean isPossible) {
-    MenuItem item = new MenuItem(text);
-    item.setMnemonicParsing(false);
-    item.setOnAction(event -> action.run());
-    item.setDisable(!isPossible);
-    return item;
   }
 }
