@@ -1,7 +1,7 @@
 package org.panwright.app;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
@@ -11,8 +11,6 @@ import javafx.scene.control.Menu;
 import javafx.stage.Stage;
 import org.panwright.analysis.Judge;
 import org.panwright.app.boxes.BoxEditor;
-import org.panwright.app.card.CardModel;
-import org.panwright.app.card.CardView;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.faults.Faults;
@@ -48,10 +46,7 @@ public final class Workbench {
   private final Stage stage;
   private final Looks looks;
   private final Dialogs dialogs;
-  private final Workers workers;
-  private final Faults faults;
   private final Remembered remembered;
-  private final PigmentLibrary library;
   private final ToneBook tones;
   private final Session session;
   private final KitDocument document;
@@ -63,7 +58,7 @@ public final class Workbench {
   private final FirstKit first;
   private final MainWindow window;
   private final PlanPlace plan;
-  private Optional<CardModel> card = Optional.empty();
+  private final FurtherViews further;
 
   /**
    * @param remembered the settings
@@ -86,10 +81,7 @@ public final class Workbench {
     this.stage = stage;
     this.looks = looks;
     this.dialogs = dialogs;
-    this.workers = workers;
-    this.faults = faults;
     this.remembered = remembered;
-    this.library = library;
     this.first = first;
     tones = new ToneBook(library);
     session =
@@ -114,6 +106,11 @@ public final class Workbench {
     boxes = new BoxEditor(session, dialogs, plans);
     ground = new GroundEditor(session, dialogs);
     plan = new PlanPlace(session, tones, editors(), workers, faults, remembered);
+    further =
+        new FurtherViews(new Means(session, library, tones, dialogs, workers, faults, remembered));
+    List<Place> views = new ArrayList<>();
+    views.add(new Place(WindowWords.PLAN, plan::build));
+    views.addAll(further.all());
     window =
         new MainWindow(
             session,
@@ -124,9 +121,7 @@ public final class Workbench {
                 .map(o -> o.file().map(Path::toString).orElse(FileWords.NO_FILE)),
             new LineupBar(session, lineupModel, lineups.all()),
             new NoticeBar(document, dialogs),
-            List.of(
-                new Place(WindowWords.PLAN, "Shortcut+1", plan::build),
-                new Place(WindowWords.KEY_CARD, "Shortcut+2", this::card)),
+            views,
             menus());
   }
 
@@ -175,7 +170,7 @@ public final class Workbench {
                 .get()
                 .filter(judgement -> judgement.kit().equals(session.kit()))
                 .isPresent();
-    return judged && card.map(CardModel::isSettled).orElse(true);
+    return judged && further.areSettled();
   }
 
   private void close() {
@@ -184,14 +179,6 @@ public final class Workbench {
           remembered.writeNow();
           stage.close();
         });
-  }
-
-  private CardView card() {
-    CardModel model =
-        new CardModel(
-            session, library, LocalDate::now, workers.painting(), Platform::runLater, faults::take);
-    card = Optional.of(model);
-    return new CardView(model, dialogs);
   }
 
   private MenuPlan menus() {

@@ -6,7 +6,10 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.panwright.app.Session;
@@ -58,8 +61,8 @@ public final class MainWindow {
     frame = new BorderPane(places.ground());
     frame.setTop(
         new VBox(
-            Menus.bar(all.toArray(Menu[]::new)),
-            new TopBar(name, file, lineups, undo, redo, places.strip()),
+            menusAndViews(Menus.bar(all.toArray(Menu[]::new))),
+            new TopBar(name, file, lineups, undo, redo),
             notices));
   }
 
@@ -81,6 +84,13 @@ public final class MainWindow {
     stage.setScene(scene);
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);
+  }
+
+  private HBox menusAndViews(MenuBar bar) {
+    HBox row = new HBox(bar, places.strip());
+    row.getStyleClass().add("menu-row");
+    HBox.setHgrow(bar, Priority.ALWAYS);
+    return row;
   }
 
   private Menu viewMenu(MenuPlan menus) {

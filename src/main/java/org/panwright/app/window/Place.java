@@ -4,10 +4,9 @@ import java.util.function.Supplier;
 import javafx.scene.Parent;
 
 /**
- * One of the views the window can show.
+ * One of the views the window can show. Its keyboard shortcut is Ctrl with its number from 1.
  *
- * @param name as on its button
- * @param key the keys that show it, written as {@code Shortcut+1}
- * @param build makes the view when it is shown for the first time
+ * @param name on its button, one or two words
+ * @param build makes the view when it is first looked at
  */
-public record Place(String name, String key, Supplier<Parent> build) {}
+public record Place(String name, Supplier<? extends Parent> build) {}

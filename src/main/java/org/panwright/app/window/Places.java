@@ -59,7 +59,7 @@ final class Places {
   List<Action> actions() {
     List<Action> actions = new ArrayList<>();
     for (Place place : places) {
-      actions.add(Action.of(place.name(), () -> shown.set(place)).on(place.key()));
+      actions.add(Action.of(place.name(), () -> shown.set(place)).on(key(place)));
     }
     return actions;
   }
@@ -67,7 +67,7 @@ final class Places {
   private ToggleButton button(Place place, ToggleGroup group) {
     ToggleButton button = new ToggleButton(place.name());
     button.setToggleGroup(group);
-    button.setTooltip(new Tooltip(KeyCombination.valueOf(place.key()).getDisplayText()));
+    button.setTooltip(new Tooltip(KeyCombination.valueOf(key(place)).getDisplayText()));
     button.setOnAction(
         event -> {
           button.setSelected(true);
@@ -75,6 +75,10 @@ final class Places {
         });
     shown.addListener((property, before, now) -> button.setSelected(place.equals(now)));
     return button;
+  }
+
+  private String key(Place place) {
+    return "Shortcut+" + (places.indexOf(place) + 1);
   }
 
   private void show(Place place) {

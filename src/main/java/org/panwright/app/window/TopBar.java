@@ -13,7 +13,7 @@ import javafx.scene.layout.Region;
 import org.panwright.app.fx.Action;
 import org.panwright.words.WindowWords;
 
-/** The bar on top: the kit's name, the lineup, undo and redo, the choice of view. */
+/** The bar on top: the kit's name, the lineup, undo and redo. */
 final class TopBar extends HBox {
   /**
    * @param name the kit's name with its mark
@@ -24,8 +24,7 @@ final class TopBar extends HBox {
       ObservableValue<String> file,
       Node lineups,
       Action undo,
-      Action redo,
-      Node views) {
+      Action redo) {
     getStyleClass().add("top-bar");
     Label kit = new Label();
     kit.getStyleClass().add("kit-name");
@@ -45,8 +44,6 @@ final class TopBar extends HBox {
             lineups,
             room,
             undo.button("↶  " + WindowWords.UNDO),
-            redo.button("↷  " + WindowWords.REDO),
-            new Separator(Orientation.VERTICAL),
-            views);
+            redo.button("↷  " + WindowWords.REDO));
   }
 }
