@@ -172,6 +172,24 @@ public sealed interface Edit {
     }
   }
 
+  /** Tells a finding about a lineup no more, for a reason. */
+  record MuteFinding(String lineupId, String key, String reason) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.replacing(lineup(kit, lineupId).muting(new MutedFinding(key, reason)));
+    }
+  }
+
+  /** Tells a muted finding about a lineup again. */
+  record TellFinding(String lineupId, String key) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      Lineup lineup = lineup(kit, lineupId);
+      requireIn("muted finding", key, lineup.mute(key));
+      return kit.replacing(lineup.withoutMute(key));
+    }
+  }
+
   /** Adds an outing. */
   record AddOuting(Outing outing) implements Edit {
     @Override
@@ -189,6 +207,22 @@ public sealed interface Edit {
       requireIn("outing", outing.id(), kit.outing(outing.id()));
       return kit.withOutings(
           kit.outings().stream().map(o -> o.id().equals(outing.id()) ? outing : o).toList());
+    }
+  }
+
+  /** Changes the colours of the place an outing goes to. */
+  record SetSubjects(String outingId, List<SubjectColour> subjects) implements Edit {
+    public SetSubjects {
+      subjects = List.copyOf(subjects);
+    }
+
+    @Override
+    public Kit apply(Kit kit) {
+      requireIn("outing", outingId, kit.outing(outingId));
+      return kit.withOutings(
+          kit.outings().stream()
+              .map(o -> o.id().equals(outingId) ? o.withSubjects(subjects) : o)
+              .toList());
     }
   }
 

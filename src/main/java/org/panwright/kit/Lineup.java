@@ -1,9 +1,12 @@
 package org.panwright.kit;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Which paint sits in which well of a box.
@@ -12,13 +15,27 @@ import java.util.Optional;
  * @param name not blank
  * @param boxId the box it is for
  * @param fillings by well id; wells without an entry are empty
+ * @param muted findings the painter does not want to be told, each once
  */
-public record Lineup(String id, String name, String boxId, Map<String, Filling> fillings) {
+public record Lineup(
+    String id, String name, String boxId, Map<String, Filling> fillings, List<MutedFinding> muted) {
   public Lineup {
+    muted = List.copyOf(muted);
     fillings = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(fillings));
     if (id.isBlank() || name.isBlank() || boxId.isBlank()) {
       throw new IllegalArgumentException("a lineup needs an id, a name and a box");
     }
+    Set<String> keys = new HashSet<>();
+    for (MutedFinding mute : muted) {
+      if (!keys.add(mute.key())) {
+        throw new IllegalArgumentException("a finding is muted twice: " + mute.key());
+      }
+    }
+  }
+
+  /** A lineup of which every finding is told. */
+  public Lineup(String id, String name, String boxId, Map<String, Filling> fillings) {
+    this(id, name, boxId, fillings, List.of());
   }
 
   /** What is in a well. */
@@ -44,11 +61,29 @@ public record Lineup(String id, String name, String boxId, Map<String, Filling> 
 
   /** The lineup with other fillings. */
   public Lineup withFillings(Map<String, Filling> changed) {
-    return new Lineup(id, name, boxId, changed);
+    return new Lineup(id, name, boxId, changed, muted);
   }
 
   /** The lineup under another name. */
   public Lineup withName(String newName) {
-    return new Lineup(id, newName, boxId, fillings);
+    return new Lineup(id, newName, boxId, fillings, muted);
+  }
+
+  /** Why a finding is muted, if it is. */
+  public Optional<MutedFinding> mute(String key) {
+    return muted.stream().filter(mute -> mute.key().equals(key)).findFirst();
+  }
+
+  /** The lineup with one more finding muted, or one muted for another reason. */
+  public Lineup muting(MutedFinding mute) {
+    List<MutedFinding> changed = new ArrayList<>(withoutMute(mute.key()).muted);
+    changed.add(mute);
+    return new Lineup(id, name, boxId, fillings, changed);
+  }
+
+  /** The lineup of which a finding is told again. */
+  public Lineup withoutMute(String key) {
+    return new Lineup(
+        id, name, boxId, fillings, muted.stream().filter(mute -> !mute.key().equals(key)).toList());
   }
 }

@@ -38,6 +38,11 @@ public record Outing(
     }
   }
 
+  /** The outing with other subject colours. */
+  public Outing withSubjects(List<SubjectColour> changed) {
+    return new Outing(id, name, date, place, lineupId, hours, sheets, changed);
+  }
+
   /** The outing with another lineup, or none. */
   public Outing withLineup(Optional<String> changed) {
     return new Outing(id, name, date, place, changed, hours, sheets, subjects);

@@ -19,6 +19,7 @@ import org.panwright.kit.Box;
 import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.MutedFinding;
 import org.panwright.kit.Outing;
 import org.panwright.kit.SubjectColour;
 import org.panwright.kit.Well;
@@ -172,6 +173,14 @@ final class KitWriter {
             List.copyOf(lineup.fillings().entrySet()),
             Map.Entry::getKey,
             this::filling));
+    putList(node, "muted", list(here, "muted", lineup.muted(), MutedFinding::key, this::muted));
+    return finish(here, node);
+  }
+
+  private ObjectNode muted(Address here, MutedFinding mute) {
+    ObjectNode node = group();
+    node.put("finding", mute.key());
+    putText(node, "reason", mute.reason());
     return finish(here, node);
   }
 
@@ -212,6 +221,10 @@ final class KitWriter {
     lab.put("a", subject.lab().a());
     lab.put("b", subject.lab().b());
     node.set("lab", finish(here.child("lab"), lab));
+    if (subject.share() > 0) {
+      node.put("share", subject.share());
+    }
+    putText(node, "photo", subject.photo());
     return finish(here, node);
   }
 
@@ -244,6 +257,12 @@ final class KitWriter {
   private static void putText(ObjectNode node, String field, String text) {
     if (!text.isEmpty()) {
       node.put(field, text);
+    }
+  }
+
+  private static void putList(ObjectNode node, String field, ArrayNode list) {
+    if (!list.isEmpty()) {
+      node.set(field, list);
     }
   }
 

@@ -10,6 +10,7 @@ import org.panwright.kit.FileProblem.FieldFault;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Filling;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.MutedFinding;
 import org.panwright.paint.Shelf;
 
 /** Reads lineups: which paint of the shelf sits in which well of a box. */
@@ -40,9 +41,28 @@ final class LineupReader {
     Map<String, Filling> fillings = new LinkedHashMap<>();
     reading.parts(
         here, entry.at("fillings"), filling -> fill(here, filling.group(), box, fillings));
+    List<MutedFinding> muted = muted(here, entry.at("muted"));
     reading.keepRest(here, entry);
     taken.add(id);
-    return new Lineup(id, name, box.id(), fillings);
+    return new Lineup(id, name, box.id(), fillings, muted);
+  }
+
+  private List<MutedFinding> muted(Address lineup, Field list) throws BadFieldException {
+    Set<String> keys = new HashSet<>();
+    return reading.parts(
+        lineup,
+        list,
+        entry -> {
+          Field finding = entry.group().at("finding");
+          String key = finding.name();
+          if (!keys.add(key)) {
+            throw finding.fault(new FieldFault.SameIdTwice(key));
+          }
+          Address here = lineup.entry("muted", key);
+          String reason = reading.optional(here, entry.at("reason"), Field::text, "");
+          reading.keepRest(here, entry);
+          return new MutedFinding(key, reason);
+        });
   }
 
   private Box box(Field field) throws BadFieldException {

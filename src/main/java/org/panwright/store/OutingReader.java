@@ -74,14 +74,18 @@ final class OutingReader {
       throws BadFieldException {
     String name = entry.at("name").name();
     Field lab = entry.at("lab").group();
+    Lab colour =
+        new Lab(
+            lab.at("l").number(-MOST, MOST),
+            lab.at("a").number(-MOST, MOST),
+            lab.at("b").number(-MOST, MOST));
+    Address here = outing.entry("subjects", repeats.mark(name));
     SubjectColour subject =
         new SubjectColour(
             name,
-            new Lab(
-                lab.at("l").number(-MOST, MOST),
-                lab.at("a").number(-MOST, MOST),
-                lab.at("b").number(-MOST, MOST)));
-    Address here = outing.entry("subjects", repeats.mark(name));
+            colour,
+            reading.optional(here, entry.at("share"), f -> f.number(0, 1), 0.0),
+            reading.optional(here, entry.at("photo"), Field::text, ""));
     reading.keepRest(here, entry);
     reading.keepRest(here.child("lab"), lab);
     return subject;

@@ -69,7 +69,13 @@ public final class EditWords {
   }
 
   private static String ofTheRest(Edit edit, Kit before) {
-    if (edit instanceof Edit.AddOuting e) {
+    if (edit instanceof Edit.MuteFinding) {
+      return "mute a finding";
+    } else if (edit instanceof Edit.TellFinding) {
+      return "tell a finding again";
+    } else if (edit instanceof Edit.SetSubjects e) {
+      return "change the subject colours of " + outing(before, e.outingId());
+    } else if (edit instanceof Edit.AddOuting e) {
       return "add outing " + e.outing().name();
     } else if (edit instanceof Edit.ChangeOuting e) {
       return "change outing " + e.outing().name();

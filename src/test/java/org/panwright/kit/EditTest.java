@@ -93,6 +93,22 @@ class EditTest {
     assertThat(kit.boxes()).containsExactly(BOX);
   }
 
+  @Test
+  void aFindingIsMutedForTheNewestReasonAndToldAgain() {
+    Kit once = new Edit.MuteFinding("lineup", "fading:red", "a sketchbook").apply(KIT);
+    Kit twice = new Edit.MuteFinding("lineup", "fading:red", "never framed").apply(once);
+    assertThat(twice.lineup("lineup").orElseThrow().muted())
+        .containsExactly(new MutedFinding("fading:red", "never framed"));
+    assertThat(new Edit.TellFinding("lineup", "fading:red").apply(twice)).isEqualTo(KIT);
+  }
+
+  @Test
+  void aMuteOutlivesChangesOfTheFillings() {
+    Kit muted = new Edit.MuteFinding("lineup", "no-dark", "high-key sketches").apply(KIT);
+    Kit changed = new Edit.EmptyWell("lineup", "well-1").apply(muted);
+    assertThat(changed.lineup("lineup").orElseThrow().mute("no-dark")).isPresent();
+  }
+
   @ParameterizedTest
   @MethodSource("editsOfWhatIsNotThere")
   void anEditOfWhatTheKitDoesNotHaveIsRefused(Edit edit) {
@@ -120,6 +136,9 @@ class EditTest {
         new Edit.AddLineup(new Lineup("l", "L", "nowhere", Map.of())),
         new Edit.ChangeLineup(new Lineup("nowhere", "L", "box", Map.of())),
         new Edit.RemoveLineup("nowhere"),
+        new Edit.MuteFinding("nowhere", "no-dark", ""),
+        new Edit.TellFinding("lineup", "nowhere"),
+        new Edit.SetSubjects("nowhere", List.of()),
         new Edit.AddOuting(
             new Outing("o", "O", Optional.empty(), "", Optional.of("nowhere"), 0, 0, List.of())),
         new Edit.ChangeOuting(

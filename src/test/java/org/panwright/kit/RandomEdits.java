@@ -37,6 +37,19 @@ public final class RandomEdits {
           kit -> any(kit.boxes()).map(b -> new Edit.AddLineup(lineup(b.id()))),
           kit -> any(kit.lineups()).map(l -> new Edit.ChangeLineup(l.withName(fresh("name")))),
           kit -> rarely(any(kit.lineups()).map(l -> new Edit.RemoveLineup(l.id()))),
+          kit -> any(kit.lineups()).map(l -> new Edit.MuteFinding(l.id(), fresh("f"), "why not")),
+          kit ->
+              any(kit.lineups())
+                  .flatMap(l -> any(l.muted()).map(m -> new Edit.TellFinding(l.id(), m.key()))),
+          kit ->
+              any(kit.outings())
+                  .map(
+                      o ->
+                          new Edit.SetSubjects(
+                              o.id(),
+                              List.of(
+                                  new SubjectColour(
+                                      fresh("sea"), new Lab(50, -9, -20), 0.25, "bay.jpg")))),
           kit -> Optional.of(new Edit.AddOuting(outing(fresh("o"), kit))),
           kit -> any(kit.outings()).map(o -> new Edit.ChangeOuting(outing(o.id(), kit))),
           kit -> any(kit.outings()).map(o -> new Edit.RemoveOuting(o.id())),

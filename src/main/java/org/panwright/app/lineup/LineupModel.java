@@ -56,7 +56,12 @@ public final class LineupModel {
         .ifPresent(
             l ->
                 addAndLook(
-                    new Lineup(freshId(), LineupWords.copyOf(l.name()), l.boxId(), l.fillings())));
+                    new Lineup(
+                        freshId(),
+                        LineupWords.copyOf(l.name()),
+                        l.boxId(),
+                        l.fillings(),
+                        l.muted())));
   }
 
   /** Gives the lineup looked at another name. */
