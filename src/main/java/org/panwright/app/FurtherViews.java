@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
-import org.panwright.app.card.CardModel;
-import org.panwright.app.card.CardView;
+import org.panwright.app.papers.CardModel;
+import org.panwright.app.papers.CardView;
 import org.panwright.app.window.Place;
 import org.panwright.words.WindowWords;
 

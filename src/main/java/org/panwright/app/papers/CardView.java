@@ -1,4 +1,4 @@
-package org.panwright.app.card;
+package org.panwright.app.papers;
 
 import java.util.List;
 import java.util.Optional;
@@ -185,7 +185,7 @@ public final class CardView extends HBox {
         .get()
         .ifPresent(
             card -> {
-              switch (CardPrinter.print(card.papers(), getScene().getWindow())) {
+              switch (PaperPrinter.print(card.papers(), getScene().getWindow())) {
                 case SENT -> status.setText(CardViewWords.SENT);
                 case LEFT -> status.setText("");
                 case NO_PRINTER ->

@@ -1,4 +1,4 @@
-package org.panwright.app.card;
+package org.panwright.app.papers;
 
 import java.nio.file.Path;
 import java.time.LocalDate;

@@ -1,4 +1,4 @@
-package org.panwright.app.card;
+package org.panwright.app.papers;
 
 import javafx.print.PageLayout;
 import javafx.print.PageOrientation;
@@ -11,7 +11,7 @@ import org.panwright.print.Papers;
 import org.panwright.print.Sheet;
 
 /** Sends papers to a printer at true size. */
-final class CardPrinter {
+final class PaperPrinter {
   /** JavaFX prints in points of 1/72 inch. */
   private static final double POINTS_PER_MM = 72 / 25.4;
 
@@ -26,7 +26,7 @@ final class CardPrinter {
     NOT_TAKEN
   }
 
-  private CardPrinter() {}
+  private PaperPrinter() {}
 
   /** Asks which printer, then sends all sheets. JavaFX thread. */
   static Result print(Papers papers, Window owner) {

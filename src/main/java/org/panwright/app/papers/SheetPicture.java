@@ -1,4 +1,4 @@
-package org.panwright.app.card;
+package org.panwright.app.papers;
 
 import java.io.IOException;
 import java.io.InputStream;
