@@ -77,6 +77,7 @@ public final class CommandLine {
           case "report" -> new Report();
           case "mix" -> new Mix();
           case "mixcheck" -> new MixCheck();
+          case "compare" -> new Compare();
           default -> null;
         });
   }

@@ -72,15 +72,7 @@ final class Report implements Command {
     if (name.isEmpty()) {
       return lineups.get(0);
     }
-    return lineups.stream()
-        .filter(lineup -> lineup.name().equals(name.get()))
-        .findFirst()
-        .or(() -> lineups.stream().filter(l -> l.name().equalsIgnoreCase(name.get())).findFirst())
-        .orElseThrow(
-            () ->
-                new BadUseException(
-                    CommandWords.unknownLineup(
-                        name.get(), lineups.stream().map(Lineup::name).toList())));
+    return NamedLineup.in(kit, name.get());
   }
 
   private static void write(

@@ -27,7 +27,7 @@ public final class CommandWords {
 
   /** Said when no command was named. */
   public static final String NO_COMMAND =
-      "Name a command: report, mix or mixcheck; --help explains them.";
+      "Name a command: report, mix, mixcheck or compare; --help explains them.";
 
   /** Said when {@code mix} has nothing to mix. */
   public static final String NO_PARTS = "Say what to mix, for example: mix PB29:2 PBr7 --wash milk";
@@ -37,7 +37,8 @@ public final class CommandWords {
       report KIT [--lineup NAME] --out DIR
           Writes the papers and findings of a lineup (the first one unless named) into a folder: key
           card, mixing chart, swatch ladder and pan labels as PDF at true size, findings.txt to read,
-          report.json for scripts.""";
+          report.json for scripts.\
+      """;
 
   private static final String MIX_HELP =
       """
@@ -45,18 +46,28 @@ public final class CommandWords {
           Predicts the colour of a mix. A PART is a Colour Index name, or with --kit a paint's name,
           with its strength parts: PB29:2 is two parts of PB29, PB15:3 one part of that pigment,
           PB15:3:2 two parts of it. WASH is butter, cream, milk (if none is named), coffee or tea.
-          --kit also brings the kit's paper and wash strengths; --wet shows the coat before it dries.""";
+          --kit also brings the kit's paper and wash strengths; --wet shows the coat before it dries.\
+      """;
 
   private static final String MIXCHECK_HELP =
       """
       mixcheck --fit FIT.csv --test TEST.csv [--from spectra|colour] [--json]
           Fits each paint from measured swatches in FIT and compares predictions with the mixes
-          measured in TEST.""";
+          measured in TEST.\
+      """;
+
+  private static final String COMPARE_HELP =
+      """
+      compare KIT LINEUP LINEUP [--json]
+          Puts two lineups of a kit side by side, named as in the kit: what is won and lost by going
+          from the first to the second, and what has to be moved in the real box.\
+      """;
 
   private static final String CODES =
       """
       Ends with 0 when done, 2 after bad use or bad input (with a line that says what), 1 after a
-      fault of the program.""";
+      fault of the program.\
+      """;
 
   private CommandWords() {}
 
@@ -66,6 +77,7 @@ public final class CommandWords {
       case "report" -> REPORT_HELP;
       case "mix" -> MIX_HELP;
       case "mixcheck" -> MIXCHECK_HELP;
+      case "compare" -> COMPARE_HELP;
       default ->
           String.join(
               "\n\n",
@@ -73,13 +85,14 @@ public final class CommandWords {
               REPORT_HELP,
               MIX_HELP,
               MIXCHECK_HELP,
+              COMPARE_HELP,
               CODES);
     };
   }
 
   /** The first word is no command. */
   public static String unknownCommand(String word) {
-    return "There is no command %s; there are report, mix and mixcheck (--help explains them)."
+    return "There is no command %s; there are report, mix, mixcheck and compare (--help explains them)."
         .formatted(quoted(word));
   }
 
@@ -143,6 +156,12 @@ public final class CommandWords {
         .formatted(
             quoted(name),
             known.stream().map(CommandWords::quoted).collect(Collectors.joining(", ")));
+  }
+
+  /** {@code compare} was not given a kit and two lineups. */
+  public static String compareWantsTwo(int given) {
+    return "compare needs a kit file and the names of two lineups, %d %s given; put names with spaces into quotes."
+        .formatted(given, given == 1 ? "word was" : "words were");
   }
 
   /** The folder to write into cannot be made. */

@@ -5,8 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import org.panwright.analysis.Comparison;
 import org.panwright.analysis.Dark;
+import org.panwright.analysis.Fading;
 import org.panwright.analysis.HueGap;
+import org.panwright.analysis.Judgement;
+import org.panwright.analysis.Match;
+import org.panwright.analysis.Metals;
 import org.panwright.analysis.Move;
+import org.panwright.analysis.SubjectPair;
 import org.panwright.kit.Box;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Well;
@@ -17,7 +22,15 @@ public final class ComparisonWords {
   /** What is said of two lineups whose hues do not differ. */
   public static final String SAME_HUES = "Both reach the same hues about as cleanly.";
 
+  /** What is said where neither lineup calls for care. */
+  public static final String NO_CAUTIONS = "Neither holds a paint that fades or calls for care.";
+
   private ComparisonWords() {}
+
+  /** What is compared with what. */
+  public static String heading(String first, String second) {
+    return "From %s to %s".formatted(WordParts.quoted(first), WordParts.quoted(second));
+  }
 
   /** What going from the first to the second loses and wins in hue, one sentence for each arc. */
   public static List<String> hues(Comparison comparison) {
@@ -57,6 +70,58 @@ public final class ComparisonWords {
             first, dark(comparison.firstDarkest()), second, dark(comparison.secondDarkest()));
   }
 
+  /** What sits in both and what changes, one sentence for each that there is. */
+  public static List<String> paints(Comparison comparison, Kit kit, String first, String second) {
+    List<String> sentences = new ArrayList<>();
+    add(sentences, "In both: %s.", comparison.inCommon(), kit);
+    add(sentences, "Only in " + first.replace("%", "%%") + ": %s.", comparison.leaving(), kit);
+    add(sentences, "Only in " + second.replace("%", "%%") + ": %s.", comparison.coming(), kit);
+    return sentences;
+  }
+
+  private static void add(List<String> sentences, String form, List<String> paints, Kit kit) {
+    if (!paints.isEmpty()) {
+      sentences.add(form.formatted(Lists.and(paints.stream().map(id -> name(id, kit)).toList())));
+    }
+  }
+
+  /** How near each comes to a colour of a place. */
+  public static String subject(SubjectPair pair, String first, String second) {
+    return "%s: %s %s, %s %s."
+        .formatted(pair.subject().name(), first, away(pair.first()), second, away(pair.second()));
+  }
+
+  /** How near one comes, for a table: "ΔE00 2.3", or that there is no paint. */
+  public static String away(Optional<Match> match) {
+    return match.map(m -> "ΔE00 %.1f".formatted(m.deltaE())).orElse("no paint");
+  }
+
+  /** The cautions of a lineup, in a few words each. */
+  public static List<String> cautions(Judgement judgement) {
+    return judgement.findings().stream()
+        .filter(finding -> finding instanceof Fading || finding instanceof Metals)
+        .map(finding -> FindingWords.title(finding, judgement.kit()))
+        .toList();
+  }
+
+  /** The cautions of both, told apart, one sentence each; or that there are none. */
+  public static List<String> cautions(
+      Judgement first, Judgement second, String firstName, String secondName) {
+    List<String> ofFirst = cautions(first);
+    List<String> ofSecond = cautions(second);
+    List<String> sentences = new ArrayList<>();
+    ofFirst.stream()
+        .filter(ofSecond::contains)
+        .forEach(caution -> sentences.add("Both: " + caution + "."));
+    ofFirst.stream()
+        .filter(caution -> !ofSecond.contains(caution))
+        .forEach(caution -> sentences.add(firstName + ": " + caution + "."));
+    ofSecond.stream()
+        .filter(caution -> !ofFirst.contains(caution))
+        .forEach(caution -> sentences.add(secondName + ": " + caution + "."));
+    return sentences.isEmpty() ? List.of(NO_CAUTIONS) : sentences;
+  }
+
   /** What to do in the real box, one line for each move; or why there is none. */
   public static List<String> moves(Comparison comparison, Kit kit, Box box) {
     if (!comparison.sameBox()) {
@@ -69,12 +134,7 @@ public final class ComparisonWords {
   }
 
   private static String move(Move move, Kit kit, Box box) {
-    String paint =
-        kit.shelf()
-            .find(move.paintId())
-            .map(Paint::name)
-            .map(WordParts::shortened)
-            .orElse(move.paintId());
+    String paint = name(move.paintId(), kit);
     if (move.toWellId().isEmpty()) {
       return "Take %s out of well %s.".formatted(paint, label(move.fromWellId(), box));
     }
@@ -83,6 +143,10 @@ public final class ComparisonWords {
     }
     return "Move %s from well %s to well %s."
         .formatted(paint, label(move.fromWellId(), box), label(move.toWellId(), box));
+  }
+
+  private static String name(String paintId, Kit kit) {
+    return kit.shelf().find(paintId).map(Paint::name).map(WordParts::shortened).orElse(paintId);
   }
 
   private static String label(Optional<String> wellId, Box box) {

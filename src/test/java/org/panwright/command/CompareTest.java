@@ -1,0 +1,72 @@
+package org.panwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.panwright.kit.Kit;
+import org.panwright.store.DemoKit;
+
+class CompareTest {
+  private final Console console = new Console();
+
+  @Test
+  void saysWhatIsWonAndWhatHasToBeMoved(@TempDir Path folder) throws Exception {
+    String kit = Console.demo(folder).toString();
+
+    assertThat(console.run("compare", kit, "Winter mud flats", "Quay in May")).isZero();
+    assertThat(console.said())
+        .contains("From “Winter mud flats” to “Quay in May”")
+        .contains("Won: clean", "Take Raw sienna out of well 2.", "Put Lemon yellow into well 1.")
+        .contains("new grass: Winter mud flats ΔE00");
+  }
+
+  /** Every paint of the second box is either in both or comes; none is lost on the way. */
+  @Test
+  void jsonAccountsForEveryPaint(@TempDir Path folder) throws Exception {
+    Kit kit = DemoKit.read(Console.LIBRARY);
+    String file = Console.demo(folder).toString();
+
+    assertThat(console.run("compare", file, "winter mud flats", "Quay in May", "--json")).isZero();
+    JsonNode answer = new ObjectMapper().readTree(console.said());
+    List<String> second = new ArrayList<>(names(answer.get("inCommon")));
+    second.addAll(names(answer.get("coming")));
+    assertThat(second)
+        .containsExactlyInAnyOrderElementsOf(
+            kit.lineups().stream()
+                .filter(l -> l.name().equals("Quay in May"))
+                .flatMap(l -> l.paintIds(kit.boxOf(l)).stream())
+                .map(id -> kit.shelf().find(id).orElseThrow().name())
+                .toList());
+    assertThat(answer.get("first").get("ring")).hasSize(72);
+    assertThat(answer.get("subjects")).hasSize(8);
+    assertThat(answer.get("sameBox").asBoolean()).isTrue();
+  }
+
+  @Test
+  void anUnknownLineupIsAnsweredWithThoseThereAre(@TempDir Path folder) throws Exception {
+    String kit = Console.demo(folder).toString();
+
+    assertThat(console.run("compare", kit, "Winter", "Quay in May")).isEqualTo(2);
+    assertThat(console.complained())
+        .contains("no lineup “Winter”; it has “Winter mud flats”")
+        .hasLineCount(1);
+  }
+
+  @Test
+  void twoLineupsHaveToBeNamed() {
+    assertThat(console.run("compare", "kit.json", "one")).isEqualTo(2);
+    assertThat(console.complained()).contains("names of two lineups, 2 words were given");
+  }
+
+  private static List<String> names(JsonNode list) {
+    List<String> names = new ArrayList<>();
+    list.forEach(name -> names.add(name.asText()));
+    return names;
+  }
+}
