@@ -36,15 +36,17 @@ record CardEdge(double limitMm, List<Mark> marks) {
     FittedText side = sidePt.line(boxAndDate, width - title.widthMm() - BETWEEN_MM);
     if (!title.cut() && !side.cut()) {
       double drop = Math.max(0, title.baselineMm() - side.baselineMm());
-      List<Mark> marks = new ArrayList<>(title.at(inside.xMm(), inside.yMm(), width, Align.LEFT));
-      marks.addAll(side.at(inside.xMm(), inside.yMm() + drop, width, Align.RIGHT));
+      List<Mark> marks =
+          new ArrayList<>(title.as(Role.HEADING, inside.xMm(), inside.yMm(), width, Align.LEFT));
+      marks.addAll(side.as(Role.PARAGRAPH, inside.xMm(), inside.yMm() + drop, width, Align.RIGHT));
       return new CardEdge(inside.yMm() + Math.max(title.heightMm(), drop + side.heightMm()), marks);
     }
     FittedText above = TextFit.of(Typeface.BOLD, pt).line(content.lineup(), width);
     FittedText below = sidePt.line(boxAndDate, width);
-    List<Mark> marks = new ArrayList<>(above.at(inside.xMm(), inside.yMm(), width, Align.LEFT));
+    List<Mark> marks =
+        new ArrayList<>(above.as(Role.HEADING, inside.xMm(), inside.yMm(), width, Align.LEFT));
     double y = inside.yMm() + above.heightMm();
-    marks.addAll(below.at(inside.xMm(), y, width, Align.LEFT));
+    marks.addAll(below.as(Role.PARAGRAPH, inside.xMm(), y, width, Align.LEFT));
     return new CardEdge(y + below.heightMm(), marks);
   }
 
@@ -57,24 +59,27 @@ record CardEdge(double limitMm, List<Mark> marks) {
     if (!smallPrint) {
       FittedText list = fit.line(CardWords.SEE_LIST, width);
       if (list.widthMm() + BETWEEN_MM + hinge.widthMm() <= width) {
-        List<Mark> marks = new ArrayList<>(list.at(inside.xMm(), y, width, Align.LEFT));
-        marks.addAll(hinge.at(inside.xMm(), y, width, Align.RIGHT));
+        List<Mark> marks =
+            new ArrayList<>(list.as(Role.PARAGRAPH, inside.xMm(), y, width, Align.LEFT));
+        marks.addAll(hinge.as(Role.PARAGRAPH, inside.xMm(), y, width, Align.RIGHT));
         return new CardEdge(y, marks);
       }
-      List<Mark> marks = new ArrayList<>(hinge.at(inside.xMm(), y, width, Align.CENTRE));
+      List<Mark> marks =
+          new ArrayList<>(hinge.as(Role.PARAGRAPH, inside.xMm(), y, width, Align.CENTRE));
       if (inside.heightMm() >= HEADING_FROM_MM) {
         y -= list.heightMm();
-        marks.addAll(list.at(inside.xMm(), y, width, Align.CENTRE));
+        marks.addAll(list.as(Role.PARAGRAPH, inside.xMm(), y, width, Align.CENTRE));
       }
       return new CardEdge(y, marks);
     }
-    List<Mark> marks = new ArrayList<>(hinge.at(inside.xMm(), y, width, Align.CENTRE));
+    List<Mark> marks =
+        new ArrayList<>(hinge.as(Role.PARAGRAPH, inside.xMm(), y, width, Align.CENTRE));
     TextFit small = TextFit.of(Typeface.REGULAR, Math.min(7, Math.max(SMALL_PT, width / 24)));
     List<String> lines = content.smallPrint();
     for (int i = lines.size() - 1; i >= 0; i--) {
       FittedText text = small.paragraph(lines.get(i), width);
       y -= text.heightMm() + 0.3;
-      marks.addAll(text.at(inside.xMm(), y, width, Align.LEFT));
+      marks.addAll(text.as(Role.PARAGRAPH, inside.xMm(), y, width, Align.LEFT));
     }
     return new CardEdge(y, marks);
   }

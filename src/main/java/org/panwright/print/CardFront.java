@@ -62,14 +62,14 @@ record CardFront(Face face, boolean complete) {
       return Optional.empty();
     }
     List<Mark> marks = new ArrayList<>(heading.marks());
-    marks.addAll(foot.marks());
     Area frame = map.frame();
     marks.add(new Mark.Rectangle(frame, 1.5, 0.2, Ink.FAINT, false, Optional.empty()));
     double hinge = frame.yMm() - 0.7;
     marks.add(
         new Mark.Line(
             frame.xMm() + 1.5, hinge, frame.rightMm() - 1.5, hinge, 0.35, Ink.LINE, false));
-    cells.forEach(cell -> marks.addAll(cell.marks()));
+    cells.forEach(cell -> marks.addAll(Mark.Group.of(Role.PARAGRAPH, cell.marks())));
+    marks.addAll(foot.marks());
     boolean complete = smallPrint && cells.stream().allMatch(WellCell::isComplete);
     return Optional.of(new CardFront(new Face(size.widthMm(), size.heightMm(), marks), complete));
   }

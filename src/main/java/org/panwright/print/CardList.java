@@ -95,7 +95,7 @@ final class CardList {
       marks.addAll(
           TextFit.of(Typeface.BOLD, 8)
               .line(title, inside.widthMm())
-              .at(inside.xMm(), inside.yMm(), inside.widthMm(), Align.LEFT));
+              .as(Role.HEADING, inside.xMm(), inside.yMm(), inside.widthMm(), Align.LEFT));
       marks.addAll(bodies.get(i));
       faces.add(new Face(size.widthMm(), size.heightMm(), marks));
     }
@@ -107,7 +107,8 @@ final class CardList {
     content.wells().forEach(well -> items.add(row(well)));
     for (String line : content.smallPrint()) {
       FittedText text = TextFit.of(Typeface.REGULAR, 5.25).paragraph(line, columnMm);
-      items.add(new Item(text.heightMm() + 0.8, text.at(0, 0.8, columnMm, Align.LEFT)));
+      items.add(
+          new Item(text.heightMm() + 0.8, text.as(Role.PARAGRAPH, 0, 0.8, columnMm, Align.LEFT)));
     }
     return items;
   }
@@ -130,7 +131,9 @@ final class CardList {
     }
     CardWell.Filled filled = well.filled().get();
     if (content.isPredicted()) {
-      marks.addAll(PaintMarks.swatch(filled.run(), new Area(x, top, SWATCH_MM, line)));
+      marks.add(
+          PaintMarks.swatch(
+              filled.paint().name(), filled.run(), new Area(x, top, SWATCH_MM, line)));
       x += SWATCH_MM + GAP_MM;
     }
     double tailMm = MARKS_MM + FILL_MM + 2 * GAP_MM;
@@ -156,6 +159,6 @@ final class CardList {
 
   private List<Mark> ruled(List<Mark> marks, double heightMm) {
     marks.add(new Mark.Line(0, heightMm, columnMm, heightMm, 0.1, Ink.FAINT, false));
-    return marks;
+    return Mark.Group.of(Role.PARAGRAPH, marks);
   }
 }

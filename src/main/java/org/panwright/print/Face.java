@@ -14,6 +14,10 @@ record Face(double widthMm, double heightMm, List<Mark> marks) {
   }
 
   private static Mark moved(Mark mark, double dx, double dy) {
+    if (mark instanceof Mark.Group g) {
+      return new Mark.Group(
+          g.role(), g.words(), g.marks().stream().map(part -> moved(part, dx, dy)).toList());
+    }
     if (mark instanceof Mark.Text t) {
       return new Mark.Text(
           t.face(), t.sizePt(), t.xMm() + dx, t.baselineMm() + dy, t.upwards(), t.ink(), t.text());

@@ -43,6 +43,11 @@ public record FittedText(Typeface face, double sizePt, List<String> lines, boole
     return at(xMm, topMm, widthMm, align, Ink.BLACK);
   }
 
+  /** The same as one group of a role. */
+  public List<Mark> as(Role role, double xMm, double topMm, double widthMm, Align align) {
+    return Mark.Group.of(role, at(xMm, topMm, widthMm, align));
+  }
+
   /**
    * The lines placed in black, running upwards from {@code bottomMm}, the first one's left edge at
    * {@code leftMm}.

@@ -3,6 +3,7 @@ package org.panwright.print;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.panwright.colour.Srgb;
 
 /**
@@ -12,6 +13,11 @@ import org.panwright.colour.Srgb;
 public sealed interface Mark {
   /** The area the mark may blacken. */
   Area bounds();
+
+  /** The mark itself, or for a group the marks in it and in its groups. */
+  default Stream<Mark> single() {
+    return Stream.of(this);
+  }
 
   /**
    * One line of text.
@@ -135,6 +141,53 @@ public sealed interface Mark {
     @Override
     public Area bounds() {
       return area;
+    }
+  }
+
+  /**
+   * Marks that mean one thing together, in reading order. Marks outside of any group are read as
+   * paragraphs if they are texts and are decoration if not.
+   *
+   * @param words what a {@link Role#FIGURE} shows, not blank; empty for all others
+   * @param marks at least one
+   */
+  record Group(Role role, String words, List<Mark> marks) implements Mark {
+    public Group {
+      Objects.requireNonNull(role, "role");
+      marks = List.copyOf(marks);
+      if (marks.isEmpty()) {
+        throw new IllegalArgumentException("a group needs a mark");
+      }
+      if ((role == Role.FIGURE) == words.isBlank()) {
+        throw new IllegalArgumentException(
+            "a figure, and nothing else, needs words; %s had \"%s\"".formatted(role, words));
+      }
+    }
+
+    /** A group without words of its own; nothing if there are no marks. */
+    public static List<Mark> of(Role role, List<Mark> marks) {
+      return marks.isEmpty() ? List.of() : List.of(new Group(role, "", marks));
+    }
+
+    @Override
+    public Area bounds() {
+      double left = Double.POSITIVE_INFINITY;
+      double top = Double.POSITIVE_INFINITY;
+      double right = Double.NEGATIVE_INFINITY;
+      double bottom = Double.NEGATIVE_INFINITY;
+      for (Mark mark : marks) {
+        Area area = mark.bounds();
+        left = Math.min(left, area.xMm());
+        top = Math.min(top, area.yMm());
+        right = Math.max(right, area.rightMm());
+        bottom = Math.max(bottom, area.bottomMm());
+      }
+      return new Area(left, top, right - left, bottom - top);
+    }
+
+    @Override
+    public Stream<Mark> single() {
+      return marks.stream().flatMap(Mark::single);
     }
   }
 

@@ -3,6 +3,7 @@ package org.panwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.panwright.colour.Srgb;
 import org.panwright.kit.Kit;
 import org.panwright.mixing.Mixer;
 import org.panwright.mixing.OpticsTable;
@@ -166,15 +167,20 @@ public final class MixingChart {
     mixer.ifPresent(
         m -> {
           Area dot = new Area(drawn.xMm() + 0.5, drawn.bottomMm() - 0.5 - DOT_MM, DOT_MM, DOT_MM);
-          marks.add(
-              new Mark.Swatch(
-                  dot,
-                  List.of(
-                      PrintColour.of(
-                              m.dry(recipe(row, column), kit.washes().load(wash(row, column))))
-                          .shown())));
+          marks.add(dot(m, row, column, dot));
         });
     return marks;
+  }
+
+  private Mark dot(Mixer mixing, int row, int column, Area dot) {
+    Srgb colour =
+        PrintColour.of(mixing.dry(recipe(row, column), kit.washes().load(wash(row, column))))
+            .shown();
+    String words =
+        ChartWords.dot(
+            paints.get(row).labels(), paints.get(column).labels(), PaintMarks.look(colour));
+    return new Mark.Group(
+        Role.FIGURE, Script.printable(words), List.of(new Mark.Swatch(dot, List.of(colour))));
   }
 
   private Recipe recipe(int row, int column) {
@@ -198,7 +204,7 @@ public final class MixingChart {
     Area room = page.room();
     return TextFit.of(Typeface.REGULAR, 7)
         .within(how() + hints(), room.widthMm(), FOOT_MM - GAP_MM)
-        .at(room.xMm(), topMm + GAP_MM, room.widthMm(), Align.LEFT);
+        .as(Role.PARAGRAPH, room.xMm(), topMm + GAP_MM, room.widthMm(), Align.LEFT);
   }
 
   private String hints() {

@@ -52,20 +52,20 @@ record PageFrame(double widthMm, double heightMm) {
     double width = ruler - MARGIN_MM - 5;
     double y = MARGIN_MM;
     FittedText heading = TextFit.of(Typeface.BOLD, TITLE_PT).line(title, width);
-    List<Mark> marks = new ArrayList<>(heading.at(MARGIN_MM, y, width, Align.LEFT));
+    List<Mark> marks = new ArrayList<>(heading.as(Role.TITLE, MARGIN_MM, y, width, Align.LEFT));
     y += heading.heightMm() + 0.4;
     FittedText how =
         TextFit.of(Typeface.REGULAR, HOW_PT)
             .within(CardWords.PRINT_AT_FULL_SIZE, width, 2 * Typeface.leadingMm(HOW_PT));
-    marks.addAll(how.at(MARGIN_MM, y, width, Align.LEFT));
+    marks.addAll(how.as(Role.PARAGRAPH, MARGIN_MM, y, width, Align.LEFT));
     y += how.heightMm();
     if (!notes.isEmpty()) {
       marks.addAll(
           TextFit.of(Typeface.REGULAR, NOTE_PT)
               .within(String.join(" ", notes), width, MARGIN_MM + STRIP_MM - 3.4 - y)
-              .at(MARGIN_MM, y, width, Align.LEFT));
+              .as(Role.PARAGRAPH, MARGIN_MM, y, width, Align.LEFT));
     }
-    marks.addAll(ruler(ruler, MARGIN_MM + 4.5));
+    marks.addAll(Mark.Group.of(Role.DECORATION, ruler(ruler, MARGIN_MM + 4.5)));
     return marks;
   }
 

@@ -43,6 +43,7 @@ final class PagePen {
     this.heightMm = heightMm;
   }
 
+  /** Draws one mark, or those of a group. */
   void draw(Mark mark) throws IOException {
     if (mark instanceof Mark.Text text) {
       text(text);
@@ -52,6 +53,10 @@ final class PagePen {
       rectangle(rectangle);
     } else if (mark instanceof Mark.Swatch swatch) {
       swatch(swatch);
+    } else if (mark instanceof Mark.Group group) {
+      for (Mark part : group.marks()) {
+        draw(part);
+      }
     }
   }
 

@@ -27,7 +27,7 @@ final class PaintHead {
     List<Mark> marks = new ArrayList<>(label.at(area.xMm(), labelY, LABEL_MM, Align.LEFT));
     marks.addAll(name.at(x, y, width, Align.LEFT));
     marks.addAll(codes.at(x, y + name.heightMm(), width, Align.LEFT));
-    return marks;
+    return Mark.Group.of(Role.PARAGRAPH, marks);
   }
 
   /** A head above a column: the label at its foot, name and codes running upwards from there. */
@@ -42,7 +42,7 @@ final class PaintHead {
     List<Mark> marks = new ArrayList<>(label.at(area.xMm(), labelY, area.widthMm(), Align.CENTRE));
     marks.addAll(name.upwards(left, from));
     marks.addAll(codes.upwards(left + name.heightMm(), from));
-    return marks;
+    return Mark.Group.of(Role.PARAGRAPH, marks);
   }
 
   private static FittedText codes(LineupPaint paint, double lengthMm) {

@@ -3,18 +3,24 @@ package org.panwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.panwright.colour.Oklab;
 import org.panwright.colour.Srgb;
 import org.panwright.paint.Handling;
 import org.panwright.print.FittedText.Align;
 import org.panwright.words.CardWords;
+import org.panwright.words.ColourWords;
 import org.panwright.words.PaintWords;
 
 /** How a paint's run of washes and its properties are drawn, in cells and in lists alike. */
 final class PaintMarks {
   private PaintMarks() {}
 
-  /** A predicted swatch with its outline, and a sign where the print falls short. */
-  static List<Mark> swatch(WashRun run, Area field) {
+  /**
+   * A predicted swatch with its outline, and a sign where the print falls short.
+   *
+   * @param paint its name, for who has the sheet read
+   */
+  static Mark swatch(String paint, WashRun run, Area field) {
     List<Mark> marks = new ArrayList<>();
     marks.add(new Mark.Swatch(field, run.colours()));
     marks.add(outline(field));
@@ -33,7 +39,17 @@ final class PaintMarks {
               Ink.on(last),
               CardWords.BEYOND_PRINT));
     }
-    return marks;
+    return new Mark.Group(Role.FIGURE, words(paint, run.colours()), marks);
+  }
+
+  private static String words(String paint, List<Srgb> run) {
+    return CardWords.swatch(
+        Script.printable(paint), look(run.get(0)), look(run.get(run.size() - 1)));
+  }
+
+  /** A printed colour in words. */
+  static String look(Srgb colour) {
+    return ColourWords.describe(Oklab.ofD65(colour.toXyzD65()).toOklch());
   }
 
   /** The outline of a swatch or of a field to paint. */

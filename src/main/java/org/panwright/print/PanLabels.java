@@ -98,6 +98,6 @@ public final class PanLabels {
     marks.addAll(name.at(inner.xMm() + beside, inner.yMm(), inner.widthMm() - beside, Align.LEFT));
     marks.addAll(
         codes.at(inner.xMm(), inner.bottomMm() - codes.heightMm(), inner.widthMm(), Align.LEFT));
-    return new Face(width, height, marks);
+    return new Face(width, height, Mark.Group.of(Role.PARAGRAPH, marks));
   }
 }

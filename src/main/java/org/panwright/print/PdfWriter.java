@@ -14,31 +14,38 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /**
  * Turns papers into a PDF at true size.
  *
  * <p>One millimetre is 72/25.4 points. Fonts are embedded as subsets and the text stays selectable.
- * Colours are sRGB and declared so by an output intent. Title and language are set, the reader is
- * asked not to scale when printing. The file holds no date and its id follows from its content, so
- * the same papers make the same bytes (on the same Java, which lends the sRGB profile).
+ * Colours are sRGB and declared so by an output intent. Title and language are set, the content is
+ * tagged ({@link StructureTree}), the reader is asked not to scale when printing. The file holds no
+ * date and its id follows from its content, so the same papers make the same bytes (on the same
+ * Java, which lends the sRGB profile).
  */
 public final class PdfWriter {
   private static final String LANGUAGE = "en-GB";
   private static final String PROGRAM = "Panwright";
   private static final String SRGB_NAME = "sRGB IEC61966-2.1";
 
+  /** ISO 32000-1. */
+  private static final float PDF_VERSION = 1.7f;
+
   private PdfWriter() {}
 
   /** The bytes of the PDF. Any thread. */
   public static byte[] write(Papers papers) {
-    try (PDDocument document = build(papers);
+    return write(Bundle.of(papers));
+  }
+
+  /** The bytes of one PDF of several papers. Any thread. */
+  public static byte[] write(Bundle bundle) {
+    try (PDDocument document = build(bundle);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
       document.save(bytes);
       return bytes.toByteArray();
@@ -47,34 +54,37 @@ public final class PdfWriter {
     }
   }
 
-  private static PDDocument build(Papers papers) throws IOException {
+  private static PDDocument build(Bundle bundle) throws IOException {
     PDDocument document = new PDDocument();
-    describe(document, papers);
+    document.setVersion(PDF_VERSION);
+    describe(document, bundle);
     Map<Typeface, PDType0Font> fonts = new EnumMap<>(Typeface.class);
     for (Typeface face : Typeface.values()) {
       fonts.put(face, PDType0Font.load(document, face.open(), true));
     }
-    PDDocumentOutline outline = new PDDocumentOutline();
-    for (Sheet sheet : papers.sheets()) {
-      PDPage page = new PDPage(new PDRectangle(points(sheet.widthMm()), points(sheet.heightMm())));
-      document.addPage(page);
-      try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-        PagePen pen = new PagePen(document, content, fonts, sheet.heightMm());
-        for (Mark mark : sheet.marks()) {
-          pen.draw(mark);
+    StructureTree structure = new StructureTree(document);
+    for (Papers papers : bundle.parts()) {
+      PDStructureElement section = structure.section(papers.title());
+      boolean first = true;
+      for (Sheet sheet : papers.sheets()) {
+        PDPage page =
+            new PDPage(new PDRectangle(points(sheet.widthMm()), points(sheet.heightMm())));
+        document.addPage(page);
+        try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+          PagePen pen = new PagePen(document, content, fonts, sheet.heightMm());
+          new TaggedPage(content, pen, structure.contents(page), first)
+              .draw(sheet.marks(), section);
         }
+        first = false;
       }
-      outline.addLast(bookmark(sheet, page));
     }
-    if (papers.sheets().size() > 1) {
-      document.getDocumentCatalog().setDocumentOutline(outline);
-    }
+    Bookmarks.add(document, bundle);
     return document;
   }
 
-  private static void describe(PDDocument document, Papers papers) throws IOException {
-    document.setDocumentId(fingerprint(papers));
-    document.getDocumentInformation().setTitle(papers.title());
+  private static void describe(PDDocument document, Bundle bundle) throws IOException {
+    document.setDocumentId(fingerprint(bundle));
+    document.getDocumentInformation().setTitle(bundle.title());
     document.getDocumentInformation().setCreator(PROGRAM);
     var catalog = document.getDocumentCatalog();
     catalog.setLanguage(LANGUAGE);
@@ -92,18 +102,9 @@ public final class PdfWriter {
     catalog.addOutputIntent(intent);
   }
 
-  private static PDOutlineItem bookmark(Sheet sheet, PDPage page) {
-    PDPageFitDestination destination = new PDPageFitDestination();
-    destination.setPage(page);
-    PDOutlineItem item = new PDOutlineItem();
-    item.setTitle(sheet.title());
-    item.setDestination(destination);
-    return item;
-  }
-
-  private static long fingerprint(Papers papers) {
+  private static long fingerprint(Bundle bundle) {
     CRC32 crc = new CRC32();
-    crc.update(papers.toString().getBytes(StandardCharsets.UTF_8));
+    crc.update(bundle.toString().getBytes(StandardCharsets.UTF_8));
     return crc.getValue();
   }
 

@@ -18,6 +18,11 @@ public record Sheet(String title, double widthMm, double heightMm, List<Mark> ma
     }
   }
 
+  /** All marks without their groups, in the order they are drawn. */
+  public List<Mark> singleMarks() {
+    return marks.stream().flatMap(Mark::single).toList();
+  }
+
   /** The whole sheet. */
   public Area area() {
     return new Area(0, 0, widthMm, heightMm);

@@ -64,7 +64,7 @@ public final class SwatchLadder {
       marks.addAll(
           TextFit.of(Typeface.REGULAR, 7)
               .line(heading(field), fieldMm)
-              .at(left(field), room.yMm() + 1, fieldMm, Align.CENTRE));
+              .as(Role.PARAGRAPH, left(field), room.yMm() + 1, fieldMm, Align.CENTRE));
     }
     for (int row = 0; row < paints.size(); row++) {
       marks.addAll(row(paints.get(row), room.yMm() + COLUMN_HEAD_MM + row * ROW_MM));
@@ -73,7 +73,7 @@ public final class SwatchLadder {
     marks.addAll(
         TextFit.of(Typeface.REGULAR, 7)
             .within(ChartWords.LADDER, room.widthMm(), FOOT_MM)
-            .at(room.xMm(), below, room.widthMm(), Align.LEFT));
+            .as(Role.PARAGRAPH, room.xMm(), below, room.widthMm(), Align.LEFT));
     return marks;
   }
 

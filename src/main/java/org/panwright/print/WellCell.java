@@ -103,7 +103,7 @@ final class WellCell {
       return marks;
     }
     CardWell.Filled filled = well.filled().get();
-    marks.addAll(swatch(filled.run(), field()));
+    marks.addAll(swatch(filled, field()));
     name()
         .ifPresent(
             name -> {
@@ -190,11 +190,14 @@ final class WellCell {
   }
 
   /** The swatch of a run, or the field to paint. */
-  private List<Mark> swatch(WashRun run, Area field) {
+  private List<Mark> swatch(CardWell.Filled filled, Area field) {
     if (field.widthMm() < 1 || field.heightMm() < 1) {
       return List.of();
     }
-    return predicted ? PaintMarks.swatch(run, field) : List.of(PaintMarks.outline(field));
+    return List.of(
+        predicted
+            ? PaintMarks.swatch(filled.paint().name(), filled.run(), field)
+            : PaintMarks.outline(field));
   }
 
   private List<Mark> topRow() {

@@ -27,7 +27,8 @@ public final class CardWords {
 
   /** Beside the ruler. */
   public static final String PRINT_AT_FULL_SIZE =
-      "Print at 100 % (\u201cactual size\u201d, no fitting to the page). The ruler must measure 50 mm.";
+      "Print at 100 % (\u201cactual size\u201d, no fitting to the page). The ruler must measure 50"
+          + " mm.";
 
   /** The unit at the end of the ruler. */
   public static final String RULER_UNIT = "mm";
@@ -37,7 +38,8 @@ public final class CardWords {
 
   /** For the painter who looks for the rest. */
   public static final String CONTINUES_ON_LIST =
-      "The card has no room for everything at a legible size; the list printed with it has the rest.";
+      "The card has no room for everything at a legible size; the list printed with it has the"
+          + " rest.";
 
   /** On a sheet whose card does not go into the lid. */
   public static final String LID_TOO_SMALL =
@@ -105,6 +107,11 @@ public final class CardWords {
     return lightfastness == Lightfastness.UNRATED
         ? "lightfastness unknown"
         : "lightfastness " + lightfastness.name();
+  }
+
+  /** A swatch told to who cannot see it. */
+  public static String swatch(String paint, String masstone, String wash) {
+    return "Predicted colour of %s: %s, thinned %s".formatted(paint, masstone, wash);
   }
 
   /**

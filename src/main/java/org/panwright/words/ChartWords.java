@@ -16,7 +16,8 @@ public final class ChartWords {
   /** How a chart of leaning halves is painted. */
   public static final String LEANING =
       "In each cell the paint of its row leads: about three parts of it, in strength, to one of the"
-          + " column's. So each pair leans one way above the outlined cells and the other way below.";
+          + " column's. So each pair leans one way above the outlined cells and the other way"
+          + " below.";
 
   /** How a chart of strong and washed-out halves is painted. */
   public static final String WASHED =
@@ -44,8 +45,8 @@ public final class ChartWords {
   /** How the ladder is painted. */
   public static final String LADDER =
       "Paint each field in one stroke and let it dry. Over black: thick paint across the bar shows"
-          + " how opaque it is. Lifted: paint, let dry, wet the middle and dab it off; what stays is"
-          + " the stain.";
+          + " how opaque it is. Lifted: paint, let dry, wet the middle and dab it off; what stays"
+          + " is the stain.";
 
   private ChartWords() {}
 
@@ -62,6 +63,16 @@ public final class ChartWords {
   /** The title of pan labels. */
   public static String labelsTitle(String lineup) {
     return "Pan labels: " + lineup;
+  }
+
+  /**
+   * A dot told to who cannot see it.
+   *
+   * @param row labels of the wells of one paint
+   * @param column labels of the wells of the other
+   */
+  public static String dot(String row, String column, String look) {
+    return "Predicted colour of %s with %s: %s".formatted(row, column, look);
   }
 
   /** A title with the number of the sheet, if there are several. */

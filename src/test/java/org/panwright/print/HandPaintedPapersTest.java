@@ -187,7 +187,7 @@ class HandPaintedPapersTest {
 
   private static <T extends Mark> List<T> marks(Papers papers, Class<T> kind) {
     return papers.sheets().stream()
-        .flatMap(sheet -> sheet.marks().stream())
+        .flatMap(sheet -> sheet.singleMarks().stream())
         .filter(kind::isInstance)
         .map(kind::cast)
         .toList();

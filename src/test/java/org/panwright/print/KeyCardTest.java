@@ -129,7 +129,8 @@ class KeyCardTest {
             CardKits.kit(CardKits.rows(2, 6, 124, 66)),
             USUAL.withFields(CardOptions.Fields.TO_PAINT));
 
-    assertThat(card.papers().sheets().get(0).marks()).noneMatch(Mark.Swatch.class::isInstance);
+    assertThat(card.papers().sheets().get(0).singleMarks())
+        .noneMatch(Mark.Swatch.class::isInstance);
     assertThat(texts(card)).anyMatch(text -> text.startsWith("Paint the fields by hand"));
   }
 
@@ -248,7 +249,7 @@ class KeyCardTest {
   }
 
   private static Mark.Text text(KeyCard card, String wanted) {
-    return card.papers().sheets().get(0).marks().stream()
+    return card.papers().sheets().get(0).singleMarks().stream()
         .filter(Mark.Text.class::isInstance)
         .map(Mark.Text.class::cast)
         .filter(text -> text.text().equals(wanted) && text.face() == Typeface.BOLD)
@@ -258,14 +259,14 @@ class KeyCardTest {
 
   private static List<String> texts(KeyCard card) {
     return card.papers().sheets().stream()
-        .flatMap(sheet -> sheet.marks().stream())
+        .flatMap(sheet -> sheet.singleMarks().stream())
         .filter(Mark.Text.class::isInstance)
         .map(mark -> ((Mark.Text) mark).text())
         .toList();
   }
 
   private static List<Mark.Line> lines(Sheet sheet) {
-    return sheet.marks().stream()
+    return sheet.singleMarks().stream()
         .filter(Mark.Line.class::isInstance)
         .map(Mark.Line.class::cast)
         .toList();

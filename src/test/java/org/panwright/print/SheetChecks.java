@@ -22,7 +22,7 @@ final class SheetChecks {
   /** All faults of a sheet in words. */
   static List<String> faults(Sheet sheet) {
     List<String> faults = new ArrayList<>();
-    List<Mark> marks = sheet.marks();
+    List<Mark> marks = sheet.singleMarks();
     for (Mark mark : marks) {
       if (!sheet.area().contains(mark.bounds(), 0)) {
         faults.add("off the page: " + mark);

@@ -51,7 +51,7 @@ final class SheetPicture extends Pane {
     double height = sheet.heightMm() * scale;
     setMinSize(width, height);
     setMaxSize(width, height);
-    for (Mark mark : sheet.marks()) {
+    for (Mark mark : sheet.singleMarks()) {
       getChildren().add(node(mark, scale));
     }
   }
