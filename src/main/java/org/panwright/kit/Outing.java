@@ -1,8 +1,11 @@
 package org.panwright.kit;
 
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A planned day of painting.
@@ -15,6 +18,10 @@ import java.util.Optional;
  * @param hours planned hours of painting, 0..24
  * @param sheets planned sheets, 0..1000
  * @param subjects colours of the place
+ * @param sheetSize size of the sheets
+ * @param rates how much of everything the painter gets through on it
+ * @param checklist what to take, in the painter's order, no two entries with the same id; empty as
+ *     long as the painter left the usual list as it is
  */
 public record Outing(
     String id,
@@ -24,9 +31,15 @@ public record Outing(
     Optional<String> lineupId,
     double hours,
     int sheets,
-    List<SubjectColour> subjects) {
+    List<SubjectColour> subjects,
+    SheetSize sheetSize,
+    PackingRates rates,
+    Optional<List<CheckItem>> checklist) {
   public Outing {
     subjects = List.copyOf(subjects);
+    checklist = checklist.map(List::copyOf);
+    Objects.requireNonNull(sheetSize, "sheetSize");
+    Objects.requireNonNull(rates, "rates");
     if (id.isBlank() || name.isBlank()) {
       throw new IllegalArgumentException("an outing needs an id and a name");
     }
@@ -36,15 +49,95 @@ public record Outing(
     if (sheets < 0 || sheets > 1000) {
       throw new IllegalArgumentException("sheets must lie in 0..1000, were " + sheets);
     }
+    Set<String> seen = new HashSet<>();
+    for (CheckItem item : checklist.orElse(List.of())) {
+      if (!seen.add(item.id())) {
+        throw new IllegalArgumentException("two check list entries have the id " + item.id());
+      }
+    }
   }
 
-  /** The outing with other subject colours. */
-  public Outing withSubjects(List<SubjectColour> changed) {
-    return new Outing(id, name, date, place, lineupId, hours, sheets, changed);
+  /** An outing with sheets of A5, the usual rates and the usual check list. */
+  public Outing(
+      String id,
+      String name,
+      Optional<LocalDate> date,
+      String place,
+      Optional<String> lineupId,
+      double hours,
+      int sheets,
+      List<SubjectColour> subjects) {
+    this(
+        id,
+        name,
+        date,
+        place,
+        lineupId,
+        hours,
+        sheets,
+        subjects,
+        SheetSize.A5,
+        PackingRates.USUAL,
+        Optional.empty());
+  }
+
+  /** The outing under another name. */
+  public Outing withName(String changed) {
+    return new Outing(
+        id, changed, date, place, lineupId, hours, sheets, subjects, sheetSize, rates, checklist);
+  }
+
+  /** The outing on another day, or on none yet. */
+  public Outing withDate(Optional<LocalDate> changed) {
+    return new Outing(
+        id, name, changed, place, lineupId, hours, sheets, subjects, sheetSize, rates, checklist);
+  }
+
+  /** The outing to another place. */
+  public Outing withPlace(String changed) {
+    return new Outing(
+        id, name, date, changed, lineupId, hours, sheets, subjects, sheetSize, rates, checklist);
   }
 
   /** The outing with another lineup, or none. */
   public Outing withLineup(Optional<String> changed) {
-    return new Outing(id, name, date, place, changed, hours, sheets, subjects);
+    return new Outing(
+        id, name, date, place, changed, hours, sheets, subjects, sheetSize, rates, checklist);
+  }
+
+  /** The outing of another length. */
+  public Outing withHours(double changed) {
+    return new Outing(
+        id, name, date, place, lineupId, changed, sheets, subjects, sheetSize, rates, checklist);
+  }
+
+  /** The outing with more or fewer sheets. */
+  public Outing withSheets(int changed) {
+    return new Outing(
+        id, name, date, place, lineupId, hours, changed, subjects, sheetSize, rates, checklist);
+  }
+
+  /** The outing with other subject colours. */
+  public Outing withSubjects(List<SubjectColour> changed) {
+    return new Outing(
+        id, name, date, place, lineupId, hours, sheets, changed, sheetSize, rates, checklist);
+  }
+
+  /** The outing with sheets of another size. */
+  public Outing withSheetSize(SheetSize changed) {
+    return new Outing(
+        id, name, date, place, lineupId, hours, sheets, subjects, changed, rates, checklist);
+  }
+
+  /** The outing at other rates. */
+  public Outing withRates(PackingRates changed) {
+    return new Outing(
+        id, name, date, place, lineupId, hours, sheets, subjects, sheetSize, changed, checklist);
+  }
+
+  /** The outing with another check list, or with the usual one. */
+  public Outing withChecklist(Optional<List<CheckItem>> changed) {
+    return new Outing(
+        id, name, date, place, lineupId, hours, sheets, subjects, sheetSize, rates, changed);
   }
 }

@@ -63,6 +63,16 @@ public final class Keepsake {
         leftOut);
   }
 
+  /** Whether something is kept that belongs into this group or into its place. */
+  boolean holdsPartOf(Address group) {
+    return unknown.stream().anyMatch(field -> field.group().equals(group))
+        || originals.stream()
+            .anyMatch(
+                original ->
+                    original.group().equals(group)
+                        || original.group().child(original.field()).equals(group));
+  }
+
   /** Gives a freshly written group back what belongs into it. */
   void complete(Address group, ObjectNode written) {
     for (Original original : originals) {

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.panwright.colour.Spectrum;
 import org.panwright.kit.Box;
 import org.panwright.kit.Filling;
@@ -21,7 +22,6 @@ import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.MutedFinding;
 import org.panwright.kit.Outing;
-import org.panwright.kit.SubjectColour;
 import org.panwright.kit.Well;
 import org.panwright.paint.Handling;
 import org.panwright.paint.Optics;
@@ -34,22 +34,25 @@ import org.panwright.paint.WashStrengths;
 /** Turns a kit into the JSON tree of its file, together with all that was kept for it. */
 final class KitWriter {
   private final Keepsake keepsake;
+  private final Predicate<Address> needed;
   private final BiConsumer<Address, ObjectNode> finished;
 
-  private KitWriter(Keepsake keepsake, BiConsumer<Address, ObjectNode> finished) {
+  private KitWriter(
+      Keepsake keepsake, Predicate<Address> needed, BiConsumer<Address, ObjectNode> finished) {
     this.keepsake = keepsake;
+    this.needed = needed;
     this.finished = finished;
   }
 
   /** The tree of the file. */
   static ObjectNode write(Kit kit, Keepsake keepsake) {
-    return new KitWriter(keepsake, keepsake::complete).kit(kit);
+    return new KitWriter(keepsake, keepsake::holdsPartOf, keepsake::complete).kit(kit);
   }
 
   /** The keepsake of a kit just read, with each original told what stands in for it. */
   static Keepsake withStandIns(Kit kit, Keepsake keepsake) {
     Map<Address, ObjectNode> groups = new HashMap<>();
-    new KitWriter(Keepsake.NOTHING, groups::put).kit(kit);
+    new KitWriter(Keepsake.NOTHING, address -> true, groups::put).kit(kit);
     return keepsake.withStandIns(
         original -> {
           ObjectNode group = groups.get(original.group());
@@ -62,6 +65,7 @@ final class KitWriter {
     node.put("schemaVersion", KitReader.VERSION);
     node.put("name", kit.name());
     putText(node, "note", kit.note());
+    OutingWriter outings = new OutingWriter(this);
     node.set("paper", paper(kit.paper()));
     node.set("washes", washes(kit.washes()));
     ObjectNode shelf = group();
@@ -70,7 +74,7 @@ final class KitWriter {
     node.set("shelf", finish(shelfAddress, shelf));
     node.set("boxes", list(Address.KIT, "boxes", kit.boxes(), Box::id, this::box));
     node.set("lineups", list(Address.KIT, "lineups", kit.lineups(), Lineup::id, this::lineup));
-    node.set("outings", list(Address.KIT, "outings", kit.outings(), Outing::id, this::outing));
+    node.set("outings", list(Address.KIT, "outings", kit.outings(), Outing::id, outings::outing));
     return finish(Address.KIT, node);
   }
 
@@ -192,43 +196,8 @@ final class KitWriter {
     return finish(here, node);
   }
 
-  private ObjectNode outing(Address here, Outing outing) {
-    ObjectNode node = group();
-    node.put("id", outing.id());
-    node.put("name", outing.name());
-    outing.date().ifPresent(date -> node.put("date", date.toString()));
-    putText(node, "place", outing.place());
-    outing.lineupId().ifPresent(id -> node.put("lineup", id));
-    node.put("hours", outing.hours());
-    node.put("sheets", outing.sheets());
-    Repeats repeats = new Repeats();
-    node.set(
-        "subjects",
-        list(
-            here,
-            "subjects",
-            outing.subjects(),
-            subject -> repeats.mark(subject.name()),
-            this::subject));
-    return finish(here, node);
-  }
-
-  private ObjectNode subject(Address here, SubjectColour subject) {
-    ObjectNode node = group();
-    node.put("name", subject.name());
-    ObjectNode lab = group();
-    lab.put("l", subject.lab().l());
-    lab.put("a", subject.lab().a());
-    lab.put("b", subject.lab().b());
-    node.set("lab", finish(here.child("lab"), lab));
-    if (subject.share() > 0) {
-      node.put("share", subject.share());
-    }
-    putText(node, "photo", subject.photo());
-    return finish(here, node);
-  }
-
-  private <T> ArrayNode list(
+  /** A list of groups, each at the address of its id, with what was kept of the list. */
+  <T> ArrayNode list(
       Address group,
       String name,
       List<T> entries,
@@ -245,22 +214,28 @@ final class KitWriter {
     return list;
   }
 
-  private ObjectNode finish(Address here, ObjectNode node) {
+  /** Whether a group must be written although all in it is as usual. */
+  boolean isNeeded(Address group) {
+    return needed.test(group);
+  }
+
+  /** The group with what was kept of it. */
+  ObjectNode finish(Address here, ObjectNode node) {
     finished.accept(here, node);
     return node;
   }
 
-  private static ObjectNode group() {
+  static ObjectNode group() {
     return JsonNodeFactory.instance.objectNode();
   }
 
-  private static void putText(ObjectNode node, String field, String text) {
+  static void putText(ObjectNode node, String field, String text) {
     if (!text.isEmpty()) {
       node.put(field, text);
     }
   }
 
-  private static void putList(ObjectNode node, String field, ArrayNode list) {
+  static void putList(ObjectNode node, String field, ArrayNode list) {
     if (!list.isEmpty()) {
       node.set(field, list);
     }

@@ -10,6 +10,7 @@ import org.panwright.colour.Lab;
 import org.panwright.kit.FileProblem.FieldFault;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
+import org.panwright.kit.SheetSize;
 import org.panwright.kit.SubjectColour;
 
 /** Reads outings and their subject colours. */
@@ -19,12 +20,14 @@ final class OutingReader {
 
   private final Reading reading;
   private final List<Lineup> lineups;
+  private final PackingReader packing;
   private final Set<String> taken = new HashSet<>();
   private Set<String> everyId = new HashSet<>();
 
   OutingReader(Reading reading, List<Lineup> lineups) {
     this.reading = reading;
     this.lineups = lineups;
+    packing = new PackingReader(reading);
   }
 
   List<Outing> outings(Field list) throws BadFieldException {
@@ -47,10 +50,21 @@ final class OutingReader {
             reading.optional(here, entry.at("hours"), f -> f.number(0, 24), 0.0),
             reading.optional(here, entry.at("sheets"), f -> f.wholeNumber(0, 1000), 0),
             reading.parts(
-                here, entry.at("subjects"), subject -> subject(here, subject.group(), repeats)));
+                here, entry.at("subjects"), subject -> subject(here, subject.group(), repeats)),
+            reading.optional(
+                here, entry.at("sheetSize"), f -> sheetSize(here, f.group()), SheetSize.A5),
+            packing.rates(here, entry.at("rates")),
+            packing.checklist(here, entry.at("checklist")));
     reading.keepRest(here, entry);
     taken.add(id);
     return outing;
+  }
+
+  private SheetSize sheetSize(Address outing, Field group) throws BadFieldException {
+    SheetSize size =
+        new SheetSize(group.at("widthMm").number(20, 3000), group.at("heightMm").number(20, 3000));
+    reading.keepRest(outing.child("sheetSize"), group);
+    return size;
   }
 
   private static Optional<LocalDate> date(Field field) throws BadFieldException {
