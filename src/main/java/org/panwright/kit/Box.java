@@ -3,6 +3,7 @@ package org.panwright.kit;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -16,6 +17,9 @@ import java.util.Set;
  * @param lidHeightMm inner height of the lid
  * @param wells at least one, none outside the box, no two overlapping, in the painter's counting
  *     order
+ * @param depthMm from what the pans stand on to where the lid closes, 2..100, if measured
+ * @param fixtures mixing areas, strips, magnets and clips; each inside tray or lid, none where a
+ *     well stands that it bars
  */
 public record Box(
     String id,
@@ -24,9 +28,12 @@ public record Box(
     double heightMm,
     double lidWidthMm,
     double lidHeightMm,
-    List<Well> wells) {
+    List<Well> wells,
+    OptionalDouble depthMm,
+    List<Fixture> fixtures) {
   public Box {
     wells = List.copyOf(wells);
+    fixtures = List.copyOf(fixtures);
     if (id.isBlank() || name.isBlank()) {
       throw new IllegalArgumentException("a box needs an id and a name");
     }
@@ -47,6 +54,66 @@ public record Box(
       }
     }
     requireApart(name, wells);
+    if (depthMm.isPresent() && !(depthMm.getAsDouble() >= 2 && depthMm.getAsDouble() <= 100)) {
+      throw new IllegalArgumentException(
+          "box depth must lie in 2..100 mm, was " + depthMm.getAsDouble());
+    }
+    Set<String> parts = new HashSet<>();
+    for (Fixture fixture : fixtures) {
+      if (!parts.add(fixture.id())) {
+        throw new IllegalArgumentException("two parts of " + name + " have id " + fixture.id());
+      }
+      double areaWidth = fixture.inLid() ? lidWidthMm : widthMm;
+      if (!fixture.liesWithin(areaWidth, fixture.inLid() ? lidHeightMm : heightMm)) {
+        throw new IllegalArgumentException("part " + fixture.id() + " lies outside box " + name);
+      }
+      wells.stream()
+          .filter(fixture::bars)
+          .findFirst()
+          .ifPresent(
+              well -> {
+                throw new IllegalArgumentException(
+                    "well %s of %s stands on part %s".formatted(well.label(), name, fixture.id()));
+              });
+    }
+  }
+
+  /** A box of unknown depth with nothing but wells. */
+  public Box(
+      String id,
+      String name,
+      double widthMm,
+      double heightMm,
+      double lidWidthMm,
+      double lidHeightMm,
+      List<Well> wells) {
+    this(
+        id,
+        name,
+        widthMm,
+        heightMm,
+        lidWidthMm,
+        lidHeightMm,
+        wells,
+        OptionalDouble.empty(),
+        List.of());
+  }
+
+  /** The box with other wells. */
+  public Box withWells(List<Well> changed) {
+    return new Box(
+        id, name, widthMm, heightMm, lidWidthMm, lidHeightMm, changed, depthMm, fixtures);
+  }
+
+  /** The box with other mixing areas, strips, magnets and clips. */
+  public Box withFixtures(List<Fixture> changed) {
+    return new Box(id, name, widthMm, heightMm, lidWidthMm, lidHeightMm, wells, depthMm, changed);
+  }
+
+  /** The box under another id and name. */
+  public Box renamed(String newId, String newName) {
+    return new Box(
+        newId, newName, widthMm, heightMm, lidWidthMm, lidHeightMm, wells, depthMm, fixtures);
   }
 
   /** The well with this id. */

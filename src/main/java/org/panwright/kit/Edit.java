@@ -16,7 +16,30 @@ import org.panwright.paint.WashStrengths;
  * happened. An edit that names something the kit does not have throws {@link
  * IllegalArgumentException}. Its label for the undo menu is the business of {@code words}.
  */
-public sealed interface Edit {
+public sealed interface Edit
+    permits Edit.PlacePaint,
+        Edit.MovePaint,
+        Edit.EmptyWell,
+        Edit.SetFill,
+        Edit.AddPaint,
+        Edit.ChangePaint,
+        Edit.RemovePaint,
+        Edit.AddBox,
+        Edit.ChangeBox,
+        Edit.RemoveBox,
+        Edit.AddLineup,
+        Edit.ChangeLineup,
+        Edit.RemoveLineup,
+        Edit.MuteFinding,
+        Edit.TellFinding,
+        Edit.AddOuting,
+        Edit.ChangeOuting,
+        Edit.SetSubjects,
+        Edit.RemoveOuting,
+        Edit.SetPaper,
+        Edit.SetWashes,
+        Edit.RenameKit,
+        StockEdit {
   /** The kit after this edit. */
   Kit apply(Kit kit);
 
@@ -89,7 +112,7 @@ public sealed interface Edit {
     }
   }
 
-  /** Takes a paint off the shelf and out of every well. */
+  /** Takes a paint off the shelf, out of every well, and its tubes out of the stock. */
   record RemovePaint(String paintId) implements Edit {
     @Override
     public Kit apply(Kit kit) {
@@ -100,7 +123,9 @@ public sealed interface Edit {
         kept.values().removeIf(filling -> filling.paintId().equals(paintId));
         without.add(lineup.withFillings(kept));
       }
-      return kit.withLineups(without).withShelf(kit.shelf().without(paintId));
+      return kit.withLineups(without)
+          .withStock(kit.stock().without(paintId))
+          .withShelf(kit.shelf().without(paintId));
     }
   }
 

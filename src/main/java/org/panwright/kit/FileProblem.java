@@ -1,6 +1,7 @@
 package org.panwright.kit;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -140,8 +141,17 @@ public sealed interface FileProblem {
     /** Not a date as year-month-day. */
     record NoDate(String found) implements FieldFault {}
 
+    /** A date nobody can mean. */
+    record DateOutside(LocalDate first, LocalDate last, LocalDate found) implements FieldFault {}
+
+    /** A tube with more left than it holds, in ml. */
+    record MoreThanItsSize(double sizeMl, double foundMl) implements FieldFault {}
+
     /** A well that lies on another one. */
     record OnAnotherWell(String other) implements FieldFault {}
+
+    /** A mixing area or strip where a well stands. */
+    record UnderWell(String well) implements FieldFault {}
 
     /** A well that sticks out of its box. */
     record OutsideBox() implements FieldFault {}

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.panwright.paint.Paint;
 import org.panwright.paint.Paper;
 import org.panwright.paint.Shelf;
 import org.panwright.paint.WashStrengths;
@@ -13,7 +14,8 @@ import org.panwright.paint.WashStrengths;
  * The whole document as one immutable tree.
  *
  * <p>Checks its references: every lineup's box, every filled well and every paint in it exist,
- * every outing's lineup exists, ids are unique in their list.
+ * every outing's lineup exists, every tube's paint and every filled well's box, well and paint
+ * exist, every well's kind of pan exists, ids are unique in their list.
  */
 public record Kit(
     String name,
@@ -23,7 +25,8 @@ public record Kit(
     List<Outing> outings,
     Paper paper,
     WashStrengths washes,
-    String note) {
+    String note,
+    Stock stock) {
   public Kit {
     boxes = List.copyOf(boxes);
     lineups = List.copyOf(lineups);
@@ -32,6 +35,7 @@ public record Kit(
     Objects.requireNonNull(paper, "paper");
     Objects.requireNonNull(washes, "washes");
     Objects.requireNonNull(note, "note");
+    Objects.requireNonNull(stock, "stock");
     if (name.isBlank()) {
       throw new IllegalArgumentException("a kit needs a name");
     }
@@ -48,6 +52,20 @@ public record Kit(
             "outing " + outing.name() + " names no lineup of the kit: " + outing.lineupId().get());
       }
     }
+    requireReferences(stock, shelf, boxes);
+  }
+
+  /** A kit with no stock. */
+  public Kit(
+      String name,
+      Shelf shelf,
+      List<Box> boxes,
+      List<Lineup> lineups,
+      List<Outing> outings,
+      Paper paper,
+      WashStrengths washes,
+      String note) {
+    this(name, shelf, boxes, lineups, outings, paper, washes, note, Stock.NONE);
   }
 
   /** An empty kit: nothing on the shelf, no box, plain white paper, the usual washes. */
@@ -85,17 +103,26 @@ public record Kit(
 
   /** The kit under another name. */
   public Kit withName(String changed) {
-    return new Kit(changed, shelf, boxes, lineups, outings, paper, washes, note);
+    return new Kit(changed, shelf, boxes, lineups, outings, paper, washes, note, stock);
   }
 
   /** The kit with another shelf. */
   public Kit withShelf(Shelf changed) {
-    return new Kit(name, changed, boxes, lineups, outings, paper, washes, note);
+    return new Kit(name, changed, boxes, lineups, outings, paper, washes, note, stock);
   }
 
-  /** The kit with other boxes and lineups, changed together because lineups point at wells. */
+  /**
+   * The kit with other boxes and lineups, changed together because lineups point at wells; what was
+   * filled into wells that are gone goes with them.
+   */
   public Kit withBoxes(List<Box> changedBoxes, List<Lineup> changedLineups) {
-    return new Kit(name, shelf, changedBoxes, changedLineups, outings, paper, washes, note);
+    Stock kept =
+        stock.keepingFilled(
+            filled ->
+                changedBoxes.stream()
+                    .filter(box -> box.id().equals(filled.boxId()))
+                    .anyMatch(box -> box.find(filled.wellId()).isPresent()));
+    return new Kit(name, shelf, changedBoxes, changedLineups, outings, paper, washes, note, kept);
   }
 
   /** The kit with other lineups. */
@@ -111,17 +138,36 @@ public record Kit(
 
   /** The kit with other outings. */
   public Kit withOutings(List<Outing> changed) {
-    return new Kit(name, shelf, boxes, lineups, changed, paper, washes, note);
+    return new Kit(name, shelf, boxes, lineups, changed, paper, washes, note, stock);
   }
 
   /** The kit on another paper. */
   public Kit withPaper(Paper changed) {
-    return new Kit(name, shelf, boxes, lineups, outings, changed, washes, note);
+    return new Kit(name, shelf, boxes, lineups, outings, changed, washes, note, stock);
   }
 
   /** The kit with other wash strengths. */
   public Kit withWashes(WashStrengths changed) {
-    return new Kit(name, shelf, boxes, lineups, outings, paper, changed, note);
+    return new Kit(name, shelf, boxes, lineups, outings, paper, changed, note, stock);
+  }
+
+  /** The kit with other things to fill boxes with. */
+  public Kit withStock(Stock changed) {
+    return new Kit(name, shelf, boxes, lineups, outings, paper, washes, note, changed);
+  }
+
+  /** The kit with other kinds of pans; wells whose kind is gone take the usual one. */
+  Kit withPans(List<PanKind> changed) {
+    Stock restocked = stock.withPans(changed);
+    List<Box> known = boxes.stream().map(box -> withKnownPans(box, restocked)).toList();
+    return new Kit(name, shelf, known, lineups, outings, paper, washes, note, restocked);
+  }
+
+  private static Box withKnownPans(Box box, Stock stock) {
+    return box.withWells(
+        box.wells().stream()
+            .map(well -> well.withPan(well.panId().filter(id -> stock.pan(id).isPresent())))
+            .toList());
   }
 
   private static void requireUnique(String what, List<String> ids) {
@@ -158,5 +204,34 @@ public record Kit(
                         + filling.paintId());
               }
             });
+  }
+
+  private static void requireReferences(Stock stock, Shelf shelf, List<Box> boxes) {
+    Set<String> paints = new HashSet<>(shelf.paints().stream().map(Paint::id).toList());
+    for (Tube tube : stock.tubes()) {
+      if (!paints.contains(tube.paintId())) {
+        throw new IllegalArgumentException(
+            "tube " + tube.id() + " holds a paint not on the shelf: " + tube.paintId());
+      }
+    }
+    for (FilledWell filled : stock.filled()) {
+      boolean known =
+          paints.contains(filled.paintId())
+              && boxes.stream()
+                  .filter(box -> box.id().equals(filled.boxId()))
+                  .anyMatch(box -> box.find(filled.wellId()).isPresent());
+      if (!known) {
+        throw new IllegalArgumentException("nothing in the kit can be filled so: " + filled);
+      }
+    }
+    for (Box box : boxes) {
+      for (Well well : box.wells()) {
+        if (well.panId().isPresent() && stock.pan(well.panId().get()).isEmpty()) {
+          throw new IllegalArgumentException(
+              "well %s of %s names no kind of pan: %s"
+                  .formatted(well.label(), box.name(), well.panId().get()));
+        }
+      }
+    }
   }
 }

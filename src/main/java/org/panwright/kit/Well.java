@@ -1,6 +1,7 @@
 package org.panwright.kit;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * One place of a box.
@@ -12,6 +13,7 @@ import java.util.Objects;
  * @param yMm upper edge from the box's inner wall at the hinge, 0 or more
  * @param widthMm extent from left to right, 2..200
  * @param heightMm extent from the hinge to the front, 2..200
+ * @param panId the kind of pan in it, if it is not the usual one for {@code kind}
  */
 public record Well(
     String id,
@@ -20,7 +22,8 @@ public record Well(
     double xMm,
     double yMm,
     double widthMm,
-    double heightMm) {
+    double heightMm,
+    Optional<String> panId) {
   public Well {
     Objects.requireNonNull(kind, "kind");
     if (id.isBlank() || label.isBlank()) {
@@ -34,6 +37,23 @@ public record Well(
       throw new IllegalArgumentException(
           "a well measures 2..200 mm, was %s x %s".formatted(widthMm, heightMm));
     }
+  }
+
+  /** A well with the usual pan for its kind. */
+  public Well(
+      String id,
+      String label,
+      WellKind kind,
+      double xMm,
+      double yMm,
+      double widthMm,
+      double heightMm) {
+    this(id, label, kind, xMm, yMm, widthMm, heightMm, Optional.empty());
+  }
+
+  /** The well with another kind of pan in it, or the usual one. */
+  public Well withPan(Optional<String> changed) {
+    return new Well(id, label, kind, xMm, yMm, widthMm, heightMm, changed);
   }
 
   /** Whether the places of two wells share some area. */

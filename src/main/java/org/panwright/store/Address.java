@@ -26,4 +26,10 @@ record Address(List<String> steps) {
   Address entry(String list, String id) {
     return child(list).child(id);
   }
+
+  /** Whether it is {@code outer} or stands in it. */
+  boolean isWithin(Address outer) {
+    return steps.size() >= outer.steps.size()
+        && steps.subList(0, outer.steps.size()).equals(outer.steps);
+  }
 }

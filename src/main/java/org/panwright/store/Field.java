@@ -2,11 +2,14 @@ package org.panwright.store;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.panwright.kit.DateSpan;
 import org.panwright.kit.FileProblem.FieldFault;
 import org.panwright.kit.FileProblem.ValueKind;
 
@@ -136,6 +139,20 @@ final class Field {
       values[i] = entries.get(i).number(low, high);
     }
     return values;
+  }
+
+  /** A date as year-month-day, within {@link DateSpan}. */
+  LocalDate date() throws BadFieldException {
+    String text = text();
+    try {
+      LocalDate date = LocalDate.parse(text);
+      if (!DateSpan.holds(date)) {
+        throw fault(new FieldFault.DateOutside(DateSpan.FIRST, DateSpan.LAST, date));
+      }
+      return date;
+    } catch (DateTimeParseException e) {
+      throw fault(new FieldFault.NoDate(text));
+    }
   }
 
   /** One of the words of a closed list. */

@@ -53,6 +53,18 @@ public final class Keepsake {
     return unknown.isEmpty() && originals.isEmpty() && leftOut.isEmpty();
   }
 
+  /** Whether parts were left out of this list. */
+  boolean holds(Address group, String list) {
+    return leftOut.stream().anyMatch(p -> p.group().equals(group) && p.list().equals(list));
+  }
+
+  /** Whether anything is kept for a group or for what stands in it. */
+  boolean holdsWithin(Address group) {
+    return unknown.stream().anyMatch(u -> u.group().isWithin(group))
+        || originals.stream().anyMatch(o -> o.group().isWithin(group))
+        || leftOut.stream().anyMatch(p -> p.group().isWithin(group));
+  }
+
   /** The same, with each original told what stands in for it. */
   Keepsake withStandIns(Function<Original, Optional<JsonNode>> standIn) {
     return new Keepsake(

@@ -12,6 +12,7 @@ import org.panwright.kit.FileProblem;
 import org.panwright.kit.FileProblem.FieldFault;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.PanKind;
 import org.panwright.paint.Paper;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.paint.Shelf;
@@ -68,7 +69,9 @@ final class KitReader {
     Field shelfField = root.at("shelf").group();
     Shelf shelf = new Shelf(new PaintReader(reading, library).paints(shelfField.at("paints")));
     reading.keepRest(Address.KIT.child("shelf"), shelfField);
-    List<Box> boxes = new BoxReader(reading).boxes(root.at("boxes"));
+    Field stock = root.at("stock");
+    List<PanKind> pans = pans(reading, stock);
+    List<Box> boxes = new BoxReader(reading, Address.KIT, pans).boxes(root.at("boxes"));
     List<Lineup> lineups = new LineupReader(reading, shelf, boxes).lineups(root.at("lineups"));
     Kit kit =
         new Kit(
@@ -80,9 +83,16 @@ final class KitReader {
             reading.optional(Address.KIT, root.at("paper"), f -> paper(reading, f), Paper.WHITE),
             reading.optional(
                 Address.KIT, root.at("washes"), f -> washes(reading, f), WashStrengths.USUAL),
-            reading.optional(Address.KIT, root.at("note"), Field::text, ""));
+            reading.optional(Address.KIT, root.at("note"), Field::text, ""),
+            new StockReader(reading, shelf, boxes, pans).stock(stock));
     reading.keepRest(Address.KIT, root);
     return kit;
+  }
+
+  private static List<PanKind> pans(Reading reading, Field stock) throws BadFieldException {
+    return stock.isPresent()
+        ? new PanReader(reading, Address.KIT.child("stock")).pans(stock.group().at("pans"))
+        : PanKind.USUAL;
   }
 
   /** The file's name without its endings. */

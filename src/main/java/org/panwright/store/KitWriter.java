@@ -18,10 +18,12 @@ import java.util.function.Predicate;
 import org.panwright.colour.Spectrum;
 import org.panwright.kit.Box;
 import org.panwright.kit.Filling;
+import org.panwright.kit.Fixture;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.MutedFinding;
 import org.panwright.kit.Outing;
+import org.panwright.kit.Stock;
 import org.panwright.kit.Well;
 import org.panwright.paint.Handling;
 import org.panwright.paint.Optics;
@@ -75,6 +77,10 @@ final class KitWriter {
     node.set("boxes", list(Address.KIT, "boxes", kit.boxes(), Box::id, this::box));
     node.set("lineups", list(Address.KIT, "lineups", kit.lineups(), Lineup::id, this::lineup));
     node.set("outings", list(Address.KIT, "outings", kit.outings(), Outing::id, outings::outing));
+    Address stock = Address.KIT.child("stock");
+    if (!kit.stock().equals(Stock.NONE) || needed.test(stock) || keepsake.holdsWithin(stock)) {
+      node.set("stock", new StockNodes(this).stock(kit.stock()));
+    }
     return finish(Address.KIT, node);
   }
 
@@ -148,7 +154,11 @@ final class KitWriter {
     node.put("heightMm", box.heightMm());
     node.put("lidWidthMm", box.lidWidthMm());
     node.put("lidHeightMm", box.lidHeightMm());
+    box.depthMm().ifPresent(mm -> node.put("depthMm", mm));
     node.set("wells", list(here, "wells", box.wells(), Well::id, this::well));
+    if (!box.fixtures().isEmpty() || keepsake.holds(here, "parts")) {
+      node.set("parts", list(here, "parts", box.fixtures(), Fixture::id, this::fixture));
+    }
     return finish(here, node);
   }
 
@@ -161,6 +171,24 @@ final class KitWriter {
     node.put("yMm", well.yMm());
     node.put("widthMm", well.widthMm());
     node.put("heightMm", well.heightMm());
+    well.panId().ifPresent(id -> node.put("pan", id));
+    return finish(here, node);
+  }
+
+  private ObjectNode fixture(Address here, Fixture fixture) {
+    ObjectNode node = group();
+    node.put("id", fixture.id());
+    node.put("kind", Spelling.of(fixture.kind()));
+    if (fixture.inLid()) {
+      node.put("inLid", true);
+    }
+    node.put("xMm", fixture.xMm());
+    node.put("yMm", fixture.yMm());
+    node.put("widthMm", fixture.widthMm());
+    node.put("heightMm", fixture.heightMm());
+    if (fixture.thicknessMm() > 0) {
+      node.put("thicknessMm", fixture.thicknessMm());
+    }
     return finish(here, node);
   }
 

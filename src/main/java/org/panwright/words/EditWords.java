@@ -6,6 +6,7 @@ import org.panwright.kit.Fill;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
+import org.panwright.kit.StockEdit;
 import org.panwright.kit.Well;
 import org.panwright.paint.Paint;
 
@@ -87,6 +88,9 @@ public final class EditWords {
       return "change the wash strengths";
     } else if (edit instanceof Edit.RenameKit e) {
       return "rename the kit to " + e.name();
+    }
+    if (edit instanceof StockEdit e) {
+      return StockEditWords.of(e, before);
     }
     throw new IllegalArgumentException("no words for edit " + edit);
   }

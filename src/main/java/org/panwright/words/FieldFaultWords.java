@@ -52,6 +52,13 @@ final class FieldFaultWords {
       return "have shares that sum to " + WordParts.number(it.found()) + " instead of 1";
     } else if (fault instanceof FieldFault.NoDate it) {
       return "must be a date such as 2026-05-17 but is " + WordParts.quoted(it.found());
+    } else if (fault instanceof FieldFault.DateOutside it) {
+      return "is the date %s, outside %s to %s".formatted(it.found(), it.first(), it.last());
+    } else if (fault instanceof FieldFault.MoreThanItsSize it) {
+      return "leaves %s ml in a tube of %s ml"
+          .formatted(WordParts.number(it.foundMl()), WordParts.number(it.sizeMl()));
+    } else if (fault instanceof FieldFault.UnderWell it) {
+      return "lies where the well " + WordParts.quoted(it.well()) + " stands";
     } else if (fault instanceof FieldFault.OnAnotherWell it) {
       return "lies on the well " + WordParts.quoted(it.other());
     } else if (fault instanceof FieldFault.OutsideBox) {

@@ -24,6 +24,7 @@ public final class RandomEdits {
   private final Random random;
   private final List<Function<Kit, Optional<Edit>>> kinds =
       List.of(
+          kit -> new RandomStockEdits(random()).next(kit, fresh("t")),
           this::placePaint,
           this::movePaint,
           this::emptyWell,
@@ -62,6 +63,10 @@ public final class RandomEdits {
   /** A painter of this seed. */
   public RandomEdits(long seed) {
     random = new Random(seed);
+  }
+
+  private Random random() {
+    return random;
   }
 
   /** An edit that fits {@code kit}. */

@@ -1,0 +1,153 @@
+package org.panwright.kit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One thing the painter does to tubes, pans and filled wells. */
+public sealed interface StockEdit extends Edit {
+  /** Puts a tube into the stock. */
+  record AddTube(Tube tube) implements StockEdit {
+    @Override
+    public Kit apply(Kit kit) {
+      List<Tube> more = new ArrayList<>(kit.stock().tubes());
+      more.add(tube);
+      return kit.withStock(kit.stock().withTubes(more));
+    }
+  }
+
+  /** Changes what is known of a tube; its id stays. */
+  record ChangeTube(Tube tube) implements StockEdit {
+    @Override
+    public Kit apply(Kit kit) {
+      requireTube(kit, tube.id());
+      return kit.withStock(
+          kit.stock()
+              .withTubes(
+                  kit.stock().tubes().stream()
+                      .map(t -> t.id().equals(tube.id()) ? tube : t)
+                      .toList()));
+    }
+  }
+
+  /** Throws a tube away. */
+  record RemoveTube(String tubeId) implements StockEdit {
+    @Override
+    public Kit apply(Kit kit) {
+      requireTube(kit, tubeId);
+      return kit.withStock(
+          kit.stock()
+              .withTubes(
+                  kit.stock().tubes().stream().filter(t -> !t.id().equals(tubeId)).toList()));
+    }
+  }
+
+  /** Says what the prices are in. */
+  record SetCurrency(String currency) implements StockEdit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withStock(kit.stock().withCurrency(currency));
+    }
+  }
+
+  /** Changes the kinds of pans; wells whose kind is gone take the usual one. */
+  record SetPans(List<PanKind> pans) implements StockEdit {
+    public SetPans {
+      pans = List.copyOf(pans);
+    }
+
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withPans(pans);
+    }
+  }
+
+  /** Changes how pans are filled. */
+  record SetPractice(FillPractice practice) implements StockEdit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withStock(kit.stock().withPractice(practice));
+    }
+  }
+
+  /** Changes how exactly pans have to fit. */
+  record SetTolerance(FitTolerance tolerance) implements StockEdit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withStock(kit.stock().withTolerance(tolerance));
+    }
+  }
+
+  /**
+   * Fills wells out of tubes.
+   *
+   * @param wells as they are afterwards
+   * @param usedMl wet paint pressed out, by tube id
+   * @param day when
+   */
+  record FillWells(List<FilledWell> wells, Map<String, Double> usedMl, LocalDate day)
+      implements StockEdit {
+    public FillWells {
+      wells = List.copyOf(wells);
+      usedMl = Map.copyOf(usedMl);
+    }
+
+    @Override
+    public Kit apply(Kit kit) {
+      usedMl.keySet().forEach(id -> requireTube(kit, id));
+      Stock stock = kit.stock();
+      for (FilledWell well : wells) {
+        stock = stock.filling(well);
+      }
+      return kit.withStock(
+          stock.withTubes(
+              stock.tubes().stream()
+                  .map(t -> usedMl.containsKey(t.id()) ? t.less(usedMl.get(t.id()), day) : t)
+                  .toList()));
+    }
+  }
+
+  /** Says what really is in one well, or that nothing is. */
+  record SetFilled(String boxId, String wellId, Optional<FilledWell> now) implements StockEdit {
+    @Override
+    public Kit apply(Kit kit) {
+      Stock emptied = kit.stock().keepingFilled(f -> !f.isIn(boxId, wellId));
+      return kit.withStock(now.map(emptied::filling).orElse(emptied));
+    }
+  }
+
+  /**
+   * Wears filled wells down by use.
+   *
+   * @param occasion what they were used for, for the undo menu; for example an outing's name
+   * @param boxId the box that was used
+   * @param usedMl dry paint used, by well id; wells that are not filled are passed over
+   */
+  record WearDown(String occasion, String boxId, Map<String, Double> usedMl) implements StockEdit {
+    public WearDown {
+      usedMl = Map.copyOf(usedMl);
+    }
+
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withStock(
+          kit.stock()
+              .withFilled(
+                  kit.stock().filled().stream()
+                      .map(
+                          f ->
+                              f.boxId().equals(boxId) && usedMl.containsKey(f.wellId())
+                                  ? f.worn(usedMl.get(f.wellId()))
+                                  : f)
+                      .toList()));
+    }
+  }
+
+  private static void requireTube(Kit kit, String id) {
+    if (kit.stock().tube(id).isEmpty()) {
+      throw new IllegalArgumentException("the kit has no tube " + id);
+    }
+  }
+}
