@@ -6,25 +6,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.panwright.colour.Lab;
-import org.panwright.colour.Light;
-import org.panwright.colour.Oklab;
-import org.panwright.colour.Oklch;
-import org.panwright.mixing.Mixer;
-import org.panwright.mixing.Recipe;
 import org.panwright.paint.Granulation;
 import org.panwright.paint.HueFamily;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Pigment;
 import org.panwright.paint.Staining;
 import org.panwright.paint.Transparency;
-import org.panwright.paint.Wash;
 
 /**
  * How a lineup is made up: counts of paints.
  *
  * @param paints how many paints in all
  * @param groups by coarse hue, of the pigment or else of the colour; every group is there
+ * @param groupOf the group of each paint, by id, in the order of the wells
  * @param light masstones of L* 65 and above
  * @param dark masstones below L* 40
  * @param opaque semi-opaque and opaque paints
@@ -37,6 +31,7 @@ import org.panwright.paint.Wash;
 public record Balance(
     int paints,
     Map<HueGroup, Integer> groups,
+    Map<String, HueGroup> groupOf,
     int light,
     int dark,
     int opaque,
@@ -44,10 +39,11 @@ public record Balance(
     int granulating,
     int severalPigments,
     Map<String, HueFamily> leanings) {
-  private static final double LIGHT_FROM = 65;
-  private static final double DARK_BELOW = 40;
+  static final double LIGHT_FROM = 65;
+  static final double DARK_BELOW = 40;
 
   public Balance {
+    groupOf = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(groupOf));
     groups = java.util.Collections.unmodifiableMap(new EnumMap<>(groups));
     leanings = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(leanings));
   }
@@ -58,26 +54,22 @@ public record Balance(
     for (HueGroup group : HueGroup.values()) {
       groups.put(group, 0);
     }
+    Map<String, HueGroup> groupOf = new LinkedHashMap<>();
     Map<String, HueFamily> leanings = new LinkedHashMap<>();
     List<Double> lightness = new ArrayList<>();
     for (Paint paint : paints) {
       lightness.add(open.masstone(paint.id()).l());
-      Oklch body = body(open, paint);
-      Optional<HueFamily> family = family(open, paint);
-      groups.merge(group(family, body), 1, Integer::sum);
-      family
-          .flatMap(f -> Leaning.of(f, body.hueDeg()))
-          .ifPresent(to -> leanings.put(paint.id(), to));
+      groupOf.put(paint.id(), group(open, paint));
+      groups.merge(group(open, paint), 1, Integer::sum);
+      leaning(open, paint).ifPresent(to -> leanings.put(paint.id(), to));
     }
     return new Balance(
         paints.size(),
         groups,
+        groupOf,
         (int) lightness.stream().filter(l -> l >= LIGHT_FROM).count(),
         (int) lightness.stream().filter(l -> l < DARK_BELOW).count(),
-        (int)
-            paints.stream()
-                .filter(p -> p.handling().transparency().compareTo(Transparency.SEMI_OPAQUE) >= 0)
-                .count(),
+        (int) paints.stream().filter(Balance::isOpaque).count(),
         (int) paints.stream().filter(p -> p.handling().staining() == Staining.HIGH).count(),
         (int) paints.stream().filter(p -> p.handling().granulation() != Granulation.NONE).count(),
         (int) paints.stream().filter(p -> p.pigments().size() > 1).count(),
@@ -91,13 +83,25 @@ public record Balance(
         : Optional.empty();
   }
 
-  private static HueGroup group(Optional<HueFamily> family, Oklch body) {
-    return family.map(HueGroup::of).orElseGet(() -> HueGroup.of(body));
+  /** The neighbour a paint leans to, if it is of one known pigment and leans. */
+  static Optional<HueFamily> leaning(Case open, Paint paint) {
+    return family(open, paint).flatMap(f -> Leaning.of(f, open.body(paint.id()).hueDeg()));
   }
 
-  private static Oklch body(Case open, Paint paint) {
-    Lab lab =
-        new Mixer(open.table()).lab(Recipe.of(paint.id()), open.kit().washes().load(Wash.MILK));
-    return Oklab.ofD65(lab.toXyz(Light.D65.white())).toOklch();
+  /** The coarse group of a paint. */
+  static HueGroup group(Case open, Paint paint) {
+    return family(open, paint)
+        .map(HueGroup::of)
+        .orElseGet(() -> HueGroup.of(open.body(paint.id())));
+  }
+
+  /** Whether a paint counts as opaque. */
+  static boolean isOpaque(Paint paint) {
+    return paint.handling().transparency().compareTo(Transparency.SEMI_OPAQUE) >= 0;
+  }
+
+  /** Masstones that are neither light nor dark. */
+  public int middle() {
+    return paints - light - dark;
   }
 }

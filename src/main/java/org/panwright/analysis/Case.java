@@ -6,11 +6,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.panwright.colour.Difference;
 import org.panwright.colour.Lab;
+import org.panwright.colour.Light;
+import org.panwright.colour.Oklab;
+import org.panwright.colour.Oklch;
 import org.panwright.kit.Box;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.MutedFinding;
 import org.panwright.kit.Well;
 import org.panwright.kit.WellKind;
 import org.panwright.mixing.Mixer;
@@ -19,6 +24,7 @@ import org.panwright.mixing.Recipe;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PigmentLibrary;
+import org.panwright.paint.Wash;
 
 /** A lineup before the judge: what every search for findings draws from; one thread. */
 final class Case {
@@ -33,6 +39,8 @@ final class Case {
   private final ShelfFigures shelf;
   private final Map<String, Lab> masstones = new HashMap<>();
   private final Map<String, Lab> tints = new HashMap<>();
+  private final Map<String, Oklch> bodies = new HashMap<>();
+  private final Map<String, Ring> ringsWith = new HashMap<>();
 
   Case(
       Kit kit,
@@ -92,12 +100,64 @@ final class Case {
     return lineup.paintIds(box).stream().map(id -> kit.shelf().find(id).orElseThrow()).toList();
   }
 
+  /** A paint of the shelf. */
+  Paint paint(String paintId) {
+    return kit.shelf().find(paintId).orElseThrow();
+  }
+
   /** The owned paints of the shelf that are not in the lineup. */
   List<Paint> atHand() {
     List<String> inside = lineup.paintIds(box);
     return kit.shelf().paints().stream()
         .filter(paint -> paint.ownership() == Ownership.OWNED && !inside.contains(paint.id()))
         .toList();
+  }
+
+  /** The mute of a finding for this lineup, if it is muted. */
+  Optional<MutedFinding> mute(Finding finding) {
+    return lineup.mute(finding.key());
+  }
+
+  /** Whether a finding is muted for this lineup. */
+  boolean isMuted(Finding finding) {
+    return mute(finding).isPresent();
+  }
+
+  /** The milk wash of a paint: what its hue is judged by. */
+  Oklch body(String paintId) {
+    return bodies.computeIfAbsent(
+        paintId,
+        id -> {
+          Lab lab = new Mixer(table).lab(Recipe.of(id), kit.washes().load(Wash.MILK));
+          return Oklab.ofD65(lab.toXyz(Light.D65.white())).toOklch();
+        });
+  }
+
+  /** The lineup's hue ring with one more paint. */
+  Ring ringWith(String paintId) {
+    return ringsWith.computeIfAbsent(
+        paintId,
+        id -> {
+          Ring.Gatherer more = new Ring.Gatherer(figures.ring());
+          walk.with(table.indexOf(id), members, more);
+          return more.ring();
+        });
+  }
+
+  /** What a paint of the lineup earns, ring and reach together. */
+  double earned(String paintId) {
+    return figures.earnings().stream()
+        .filter(earning -> earning.paintId().equals(paintId))
+        .mapToDouble(Earning::total)
+        .findFirst()
+        .orElse(0);
+  }
+
+  /** How far two paints are from each other: mean ΔE00 of masstone and of tint. */
+  double apart(String first, String second) {
+    return (Difference.ciede2000(masstone(first), masstone(second))
+            + Difference.ciede2000(tint(first), tint(second)))
+        / 2;
   }
 
   /** The dry masstone coat of a paint. */

@@ -1,5 +1,6 @@
 package org.panwright.analysis;
 
+import java.util.List;
 import java.util.Optional;
 import org.panwright.kit.Edit;
 
@@ -9,6 +10,21 @@ import org.panwright.kit.Edit;
  * @param shelfIsEmpty whether there is no owned paint to put in either
  */
 public record EmptyLineup(boolean shelfIsEmpty) implements Finding {
+  @Override
+  public FindingKind kind() {
+    return FindingKind.EMPTY_LINEUP;
+  }
+
+  @Override
+  public String about() {
+    return "";
+  }
+
+  @Override
+  public List<String> paintIds() {
+    return List.of();
+  }
+
   @Override
   public double severity() {
     return 1;

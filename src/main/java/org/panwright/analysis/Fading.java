@@ -1,5 +1,6 @@
 package org.panwright.analysis;
 
+import java.util.List;
 import java.util.Optional;
 import org.panwright.kit.Edit;
 import org.panwright.paint.Lightfastness;
@@ -22,6 +23,21 @@ public record Fading(
     double instead,
     Optional<Edit> cure)
     implements Finding {
+  @Override
+  public FindingKind kind() {
+    return FindingKind.FADING;
+  }
+
+  @Override
+  public String about() {
+    return paintId;
+  }
+
+  @Override
+  public List<String> paintIds() {
+    return insteadPaintId.map(id -> List.of(paintId, id)).orElse(List.of(paintId));
+  }
+
   /** V 0.8, IV or fugitive 0.65, III 0.5. */
   @Override
   public double severity() {

@@ -3,7 +3,6 @@ package org.panwright.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.panwright.colour.Difference;
 import org.panwright.kit.Edit;
 import org.panwright.paint.Lightfastness;
 import org.panwright.paint.Paint;
@@ -44,7 +43,7 @@ final class FadingSearch {
     String nearest = null;
     double least = NEAR;
     for (Paint other : open.atHand()) {
-      double away = distance(open, paint.id(), other.id());
+      double away = open.apart(paint.id(), other.id());
       if (away < least && !fades(open, other)) {
         least = away;
         nearest = other.id();
@@ -59,11 +58,5 @@ final class FadingSearch {
         instead,
         instead.isPresent() ? least : 0,
         cure);
-  }
-
-  private static double distance(Case open, String first, String second) {
-    return (Difference.ciede2000(open.masstone(first), open.masstone(second))
-            + Difference.ciede2000(open.tint(first), open.tint(second)))
-        / 2;
   }
 }

@@ -1,76 +1,43 @@
 package org.panwright.analysis;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import org.panwright.mixing.Portion;
+import org.panwright.mixing.MixGrid;
 
-/** Brings the findings of all searches together, worst first. */
-final class Findings {
-  private Findings() {}
+/**
+ * The findings of all searches together, worst first.
+ *
+ * @param told those the painter is to be told
+ * @param muted those that hold but are muted for this lineup
+ */
+record Findings(List<Finding> told, List<Muted> muted) {
+  static Findings of(Case open, List<StandIn> standIns, Balance balance, MixGrid grid, Mud mud) {
+    List<Finding> told = new ArrayList<>();
+    List<Muted> muted = new ArrayList<>();
+    for (Finding finding : all(open, standIns, balance, grid, mud)) {
+      open.mute(finding)
+          .ifPresentOrElse(
+              mute -> muted.add(new Muted(finding, mute.reason())), () -> told.add(finding));
+    }
+    return new Findings(told, muted);
+  }
 
-  static List<Finding> of(Case open, List<StandIn> standIns, Balance balance) {
+  private static List<Finding> all(
+      Case open, List<StandIn> standIns, Balance balance, MixGrid grid, Mud mud) {
     if (open.members().length == 0) {
       return List.of(new EmptyLineup(open.atHand().isEmpty()));
     }
     List<Finding> findings = new ArrayList<>(HueGapSearch.of(open));
-    findings.addAll(NoDarkSearch.of(open));
+    findings.addAll(DarkSearch.of(open, grid));
     findings.addAll(FadingSearch.of(open));
-    findings.addAll(spare(open, standIns));
-    findings.addAll(LopsidedSearch.of(balance));
+    findings.addAll(SpareSearch.of(open, standIns));
+    findings.addAll(MuddySearch.of(open, mud));
+    findings.addAll(LopsidedSearch.of(open, balance));
     findings.addAll(MetalsSearch.of(open));
     findings.addAll(WishSearch.of(open));
     findings.addAll(NatureSearch.of(open));
     findings.sort(Comparator.comparingDouble(Finding::severity).reversed());
     return findings;
-  }
-
-  /**
-   * Paints the lineup could spare, each for one reason only: a near twin, a stand-in of the same
-   * colour for a paint that earns little else, or that it earns next to nothing.
-   */
-  private static List<Finding> spare(Case open, List<StandIn> standIns) {
-    List<Finding> found = new ArrayList<>();
-    Set<String> explained = new HashSet<>();
-    Set<String> spared = new HashSet<>();
-    Set<String> needed = new HashSet<>();
-    for (NearTwins twins : NearTwinsSearch.of(open)) {
-      found.add(twins);
-      explained.add(twins.keepPaintId());
-      explained.add(twins.sparePaintId());
-      spared.add(twins.sparePaintId());
-    }
-    for (StandIn standIn : replaceable(open, standIns)) {
-      List<String> from = standIn.recipe().portions().stream().map(Portion::paintId).toList();
-      boolean stands = !needed.contains(standIn.paintId()) && Collections.disjoint(from, spared);
-      if (stands && explained.add(standIn.paintId())) {
-        found.add(standIn);
-        spared.add(standIn.paintId());
-        needed.addAll(from);
-      }
-    }
-    for (Earning earning : open.figures().earnings()) {
-      if (earning.isPassenger() && explained.add(earning.paintId())) {
-        found.add(new Passenger(earning, open.empty(earning.paintId())));
-      }
-    }
-    return found;
-  }
-
-  /** Stand-ins of the same colour for paints that earn little, nearest first. */
-  private static List<StandIn> replaceable(Case open, List<StandIn> standIns) {
-    Set<String> earnLittle = new HashSet<>();
-    for (Earning earning : open.figures().earnings()) {
-      if (earning.isLittle()) {
-        earnLittle.add(earning.paintId());
-      }
-    }
-    return standIns.stream()
-        .filter(standIn -> standIn.isSame() && earnLittle.contains(standIn.paintId()))
-        .sorted(Comparator.comparingDouble(StandIn::worst))
-        .toList();
   }
 }

@@ -3,8 +3,10 @@ package org.panwright.analysis;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.panwright.colour.Hue;
 import org.panwright.colour.HueWord;
 import org.panwright.kit.Edit;
@@ -54,6 +56,21 @@ public record HueGap(
   private static double arcDeg(double fromDeg, double toDeg) {
     double arc = Hue.arc(fromDeg, toDeg);
     return arc == 0 ? 360 : arc;
+  }
+
+  @Override
+  public FindingKind kind() {
+    return FindingKind.HUE_GAP;
+  }
+
+  @Override
+  public String about() {
+    return HueWord.of(fromDeg + arcDeg() / 2).name().toLowerCase(Locale.ROOT);
+  }
+
+  @Override
+  public List<String> paintIds() {
+    return Stream.concat(suggestPaintId.stream(), giveUpPaintId.stream()).toList();
   }
 
   /** Missing chroma as a share of the possible, weighted by the extent of the arc against 90°. */

@@ -76,12 +76,6 @@ final class HueGapSearch {
   }
 
   private double[] ringWith(String paintId) {
-    return ringsWith.computeIfAbsent(
-        paintId,
-        id -> {
-          Ring.Gatherer more = new Ring.Gatherer(open.figures().ring());
-          open.walk().with(open.table().indexOf(id), open.members(), more);
-          return HueArc.closed(more.ring().toArray());
-        });
+    return ringsWith.computeIfAbsent(paintId, id -> HueArc.closed(open.ringWith(id).toArray()));
   }
 }

@@ -62,6 +62,8 @@ public final class Judge {
     Case open = new Case(kit, lineup, library, table, walk, figures, shelf);
     List<StandIn> standIns = StandInSearch.of(open, cancelled);
     Balance balance = Balance.of(open);
+    Mud mud = Mud.of(table, grid);
+    Findings findings = Findings.of(open, standIns, balance, grid, mud);
     return new Judgement(
         kit,
         lineupId,
@@ -74,9 +76,10 @@ public final class Judge {
         figures.darkest(),
         figures.earnings(),
         standIns,
-        Mud.of(table, grid),
+        mud,
         balance,
-        Findings.of(open, standIns, balance));
+        findings.told(),
+        findings.muted());
   }
 
   /** The paints that count as the shelf: the owned ones and those in the lineup. */

@@ -24,7 +24,8 @@ import org.panwright.mixing.OpticsTable;
  *     wells; empty for fewer than three paints
  * @param mud where pairs lose chroma, and which make greys
  * @param balance how the lineup is made up
- * @param findings worst first
+ * @param findings what is to be told, worst first
+ * @param muted findings that hold but are muted for this lineup, worst first
  */
 public record Judgement(
     Kit kit,
@@ -40,10 +41,12 @@ public record Judgement(
     List<StandIn> standIns,
     Mud mud,
     Balance balance,
-    List<Finding> findings) {
+    List<Finding> findings,
+    List<Muted> muted) {
   public Judgement {
     standIns = List.copyOf(standIns);
     earnings = List.copyOf(earnings);
     findings = List.copyOf(findings);
+    muted = List.copyOf(muted);
   }
 }

@@ -10,11 +10,27 @@ import org.panwright.kit.Edit;
  * Paints of the lineup whose pigments hold metals that call for care with dust, brush and rinse
  * water. A remark, not a hazard classification: the maker's safety sheet decides.
  *
- * @param paintIds the paints by chemical symbol of the metal, in the order of the wells
+ * @param holders the paints by chemical symbol of the metal, in the order of the wells
  */
-public record Metals(Map<String, List<String>> paintIds) implements Finding {
+public record Metals(Map<String, List<String>> holders) implements Finding {
   public Metals {
-    paintIds = java.util.Collections.unmodifiableMap(new TreeMap<>(paintIds));
+    holders = java.util.Collections.unmodifiableMap(new TreeMap<>(holders));
+  }
+
+  @Override
+  public FindingKind kind() {
+    return FindingKind.METALS;
+  }
+
+  /** The metals: one more of them is told again. */
+  @Override
+  public String about() {
+    return String.join("+", holders.keySet());
+  }
+
+  @Override
+  public List<String> paintIds() {
+    return holders.values().stream().flatMap(List::stream).distinct().toList();
   }
 
   @Override

@@ -1,20 +1,32 @@
 package org.panwright.analysis;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.panwright.kit.Edit;
 
 /**
  * A remark on paints that change the nature of every mix they enter.
  *
- * @param kind what they do
+ * @param effect what they do
  * @param paintIds the paints, in the order of the wells
  */
-public record Nature(Kind kind, List<String> paintIds) implements Finding {
+public record Nature(Effect effect, List<String> paintIds) implements Finding {
+  /** From this luminance Y of the masstone coat over black a paint is a hiding light. */
+  static final double LIGHT_FROM = 0.25;
+
+  /** And from this share of the luminance over paper (a contrast ratio). */
+  static final double HIDING_FROM = 0.5;
+
   /** What paints do to mixes. */
-  public enum Kind {
+  public enum Effect {
     /** Whites and paints that hold one: mixes with them turn to opaque pastels. */
     WHITE,
+    /**
+     * Light, hiding paints without a white: in a mix they cover like one. Their masstone coat over
+     * black keeps a luminance of {@value #LIGHT_FROM} or more and half of that over paper.
+     */
+    HIDING_LIGHT,
     /**
      * Three or more pigments in one tube: mixes with them dull sooner and are harder to foretell.
      */
@@ -23,6 +35,18 @@ public record Nature(Kind kind, List<String> paintIds) implements Finding {
 
   public Nature {
     paintIds = List.copyOf(paintIds);
+  }
+
+  @Override
+  public FindingKind kind() {
+    return FindingKind.NATURE;
+  }
+
+  @Override
+  public String about() {
+    return effect.name().toLowerCase(Locale.ROOT).replace('_', '-')
+        + ":"
+        + String.join("+", paintIds);
   }
 
   @Override

@@ -3,6 +3,9 @@ package org.panwright.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import org.panwright.colour.Light;
+import org.panwright.colour.Spectrum;
+import org.panwright.mixing.Film;
 import org.panwright.paint.HueFamily;
 import org.panwright.paint.Paint;
 
@@ -14,8 +17,9 @@ final class NatureSearch {
 
   static List<Finding> of(Case open) {
     List<Finding> found = new ArrayList<>();
-    add(found, open, Nature.Kind.WHITE, paint -> holdsWhite(open, paint));
-    add(found, open, Nature.Kind.MANY_PIGMENTS, paint -> paint.pigments().size() >= MANY);
+    add(found, open, Nature.Effect.WHITE, paint -> holdsWhite(open, paint));
+    add(found, open, Nature.Effect.HIDING_LIGHT, paint -> hidesLight(open, paint));
+    add(found, open, Nature.Effect.MANY_PIGMENTS, paint -> paint.pigments().size() >= MANY);
     return found;
   }
 
@@ -25,11 +29,21 @@ final class NatureSearch {
         .anyMatch(pigment -> pigment.family() == HueFamily.WHITE);
   }
 
+  /** Over black, under the surface: what the coat itself gives back. */
+  private static boolean hidesLight(Case open, Paint paint) {
+    Film film = Film.of(open.table().optics(open.table().indexOf(paint.id())), 1);
+    double overBlack = Light.D65.xyz(film.over(Spectrum.flat(0))).y();
+    double overPaper = Light.D65.xyz(film.over(open.kit().paper())).y();
+    return !holdsWhite(open, paint)
+        && overBlack >= Nature.LIGHT_FROM
+        && overBlack >= Nature.HIDING_FROM * overPaper;
+  }
+
   private static void add(
-      List<Finding> found, Case open, Nature.Kind kind, Predicate<Paint> changes) {
+      List<Finding> found, Case open, Nature.Effect effect, Predicate<Paint> changes) {
     List<String> ids = open.paints().stream().filter(changes).map(Paint::id).toList();
     if (!ids.isEmpty()) {
-      found.add(new Nature(kind, ids));
+      found.add(new Nature(effect, ids));
     }
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.panwright.colour.Difference;
 import org.panwright.colour.Lab;
+import org.panwright.mixing.Mixer;
+import org.panwright.mixing.Recipe;
 
 /**
  * Finds for each paint of a lineup the nearest twin that earns more, or as much and comes first.
@@ -25,10 +27,13 @@ final class NearTwinsSearch {
         if (outranks(earnings, keep, spare)
             && away < NearTwins.NEARER_THAN
             && (nearest == null || away < Math.max(nearest.masstone(), nearest.tint()))) {
-          String spareId = earnings.get(spare).paintId();
           nearest =
-              new NearTwins(
-                  earnings.get(keep).paintId(), spareId, masstone, tint, open.empty(spareId));
+              twins(
+                  open,
+                  earnings.get(keep).paintId(),
+                  earnings.get(spare).paintId(),
+                  masstone,
+                  tint);
         }
       }
       if (nearest != null) {
@@ -36,6 +41,12 @@ final class NearTwinsSearch {
       }
     }
     return found;
+  }
+
+  private static NearTwins twins(
+      Case open, String keepId, String spareId, double masstone, double tint) {
+    Doubt doubt = Doubt.between(new Mixer(open.table()), Recipe.of(keepId), Recipe.of(spareId));
+    return new NearTwins(keepId, spareId, masstone, tint, doubt, open.empty(spareId));
   }
 
   private static boolean outranks(List<Earning> earnings, int keep, int spare) {

@@ -1,6 +1,8 @@
 package org.panwright.analysis;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.panwright.kit.Edit;
 
 /**
@@ -19,6 +21,21 @@ public record NoDark(
     Optional<String> giveUpPaintId,
     Optional<Edit> cure)
     implements Finding {
+  @Override
+  public FindingKind kind() {
+    return FindingKind.NO_DARK;
+  }
+
+  @Override
+  public String about() {
+    return "";
+  }
+
+  @Override
+  public List<String> paintIds() {
+    return Stream.concat(suggestPaintId.stream(), giveUpPaintId.stream()).toList();
+  }
+
   /** 0.3 just missed, 0.7 from L* 45. */
   @Override
   public double severity() {

@@ -1,5 +1,6 @@
 package org.panwright.analysis;
 
+import java.util.List;
 import java.util.Optional;
 import org.panwright.kit.Edit;
 
@@ -10,6 +11,21 @@ import org.panwright.kit.Edit;
  * @param cure the edit that empties its well
  */
 public record Passenger(Earning earning, Optional<Edit> cure) implements Finding {
+  @Override
+  public FindingKind kind() {
+    return FindingKind.PASSENGER;
+  }
+
+  @Override
+  public String about() {
+    return earning.paintId();
+  }
+
+  @Override
+  public List<String> paintIds() {
+    return List.of(earning.paintId());
+  }
+
   /** 0.25 for nothing at all, falling to 0.15 at the bound. */
   @Override
   public double severity() {

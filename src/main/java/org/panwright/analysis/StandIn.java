@@ -1,6 +1,8 @@
 package org.panwright.analysis;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.panwright.kit.Edit;
 import org.panwright.mixing.Recipe;
 
@@ -11,13 +13,25 @@ import org.panwright.mixing.Recipe;
  * @param recipe the mix, in whole strength parts of two or three paints
  * @param masstone ΔE00 between the masstone coats
  * @param tint ΔE00 between the paint's coat of one strength part and the mix thinned to fit it best
+ * @param doubt how far the differences can be trusted
+ * @param handy whether the paint is an earth or a tube of several pigments, which painters keep to
+ *     save mixing
  * @param cure the edit that empties the well of the paint
  */
 public record StandIn(
-    String paintId, Recipe recipe, double masstone, double tint, Optional<Edit> cure)
+    String paintId,
+    Recipe recipe,
+    double masstone,
+    double tint,
+    Doubt doubt,
+    boolean handy,
+    Optional<Edit> cure)
     implements Finding {
-  /** Below this in masstone and in tint the mix is the same colour to the eye. */
-  public static final double SAME_BELOW = 3;
+  /**
+   * Below this in masstone and in tint the mix is hard to tell apart in a painted wash: about what
+   * one painter's own coats differ by (common practice).
+   */
+  public static final double CLOSE_BELOW = 3;
 
   /** Below this it is near. */
   public static final double NEAR_BELOW = 6;
@@ -27,9 +41,9 @@ public record StandIn(
     return Math.max(masstone, tint);
   }
 
-  /** Whether the mix is the same colour to the eye. */
-  public boolean isSame() {
-    return worst() < SAME_BELOW;
+  /** Whether the mix is hard to tell apart from the paint. */
+  public boolean isClose() {
+    return worst() < CLOSE_BELOW;
   }
 
   /** Whether the mix is near or better. */
@@ -37,9 +51,26 @@ public record StandIn(
     return worst() < NEAR_BELOW;
   }
 
-  /** 0.24 for no difference, falling to 0.12 at the bound of the same colour. */
+  @Override
+  public FindingKind kind() {
+    return FindingKind.STAND_IN;
+  }
+
+  @Override
+  public String about() {
+    return paintId;
+  }
+
+  @Override
+  public List<String> paintIds() {
+    return Stream.concat(
+            Stream.of(paintId), recipe.portions().stream().map(portion -> portion.paintId()))
+        .toList();
+  }
+
+  /** 0.24 for no difference, falling to 0.12 at the bound of close; half of it for handy paints. */
   @Override
   public double severity() {
-    return Math.max(0, 0.24 - 0.12 * worst() / SAME_BELOW);
+    return Math.max(0, 0.24 - 0.12 * worst() / CLOSE_BELOW) * (handy ? 0.5 : 1);
   }
 }

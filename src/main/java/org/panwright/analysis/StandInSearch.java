@@ -10,8 +10,10 @@ import org.panwright.colour.Difference;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.mixing.BatchMixer;
+import org.panwright.mixing.Mixer;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Ratio;
+import org.panwright.mixing.Recipe;
 import org.panwright.mixing.Surface;
 
 /**
@@ -127,10 +129,18 @@ final class StandInSearch {
       double thick = Difference.ciede2000(masstone, new Lab(lab[0], lab[1], lab[2]));
       double thin = thinned(tintLoad, tint);
       if (best == null || thick + thin < best.masstone() + best.tint()) {
-        best = new StandIn(id, set.recipe(table, parts), thick, thin, open.empty(id));
+        best = standIn(open, id, set.recipe(table, parts), thick, thin);
       }
     }
     return best;
+  }
+
+  private static StandIn standIn(Case open, String id, Recipe recipe, double thick, double thin) {
+    Doubt doubt = Doubt.between(new Mixer(open.table()), Recipe.of(id), recipe);
+    boolean handy =
+        open.paint(id).pigments().size() > 1
+            || Balance.group(open, open.paint(id)) == HueGroup.EARTHS;
+    return new StandIn(id, recipe, thick, thin, doubt, handy, open.empty(id));
   }
 
   private Parts bestParts(PaintSet set, Nearness masstone, Nearness tint) {

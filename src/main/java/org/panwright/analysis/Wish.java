@@ -1,5 +1,6 @@
 package org.panwright.analysis;
 
+import java.util.List;
 import java.util.Optional;
 import org.panwright.kit.Edit;
 
@@ -14,6 +15,21 @@ import org.panwright.kit.Edit;
  */
 public record Wish(String paintId, double fromDeg, double toDeg, double possible, double brought)
     implements Finding {
+  @Override
+  public FindingKind kind() {
+    return FindingKind.WISH;
+  }
+
+  @Override
+  public String about() {
+    return paintId;
+  }
+
+  @Override
+  public List<String> paintIds() {
+    return List.of(paintId);
+  }
+
   /** A remark: it cannot be mended from the shelf. */
   @Override
   public double severity() {

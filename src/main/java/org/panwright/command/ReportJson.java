@@ -3,6 +3,7 @@ package org.panwright.command;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import org.panwright.analysis.Earning;
 import org.panwright.analysis.Finding;
 import org.panwright.analysis.HueGap;
 import org.panwright.analysis.Judgement;
@@ -16,8 +17,8 @@ import org.panwright.paint.Paint;
 import org.panwright.paint.Wash;
 import org.panwright.words.ColourWords;
 import org.panwright.words.CommandWords;
-import org.panwright.words.FindingWords;
 import org.panwright.words.PaintWords;
+import org.panwright.words.RecipeWords;
 
 /** The figures of a judgement as {@code report.json}; see docs/command-line.md for the fields. */
 final class ReportJson {
@@ -47,7 +48,8 @@ final class ReportJson {
     root.set("ring", Json.numbers(judgement.ring().toArray(), CHROMA_DECIMALS));
     root.set("shelfRing", Json.numbers(judgement.shelfRing().toArray(), CHROMA_DECIMALS));
     root.set("gaps", gaps());
-    root.set("findings", findings());
+    root.set("findings", FindingJson.of(judgement));
+    root.set("earnings", earnings());
     root.set("mixes", mixes());
     return root;
   }
@@ -84,17 +86,28 @@ final class ReportJson {
     return gaps;
   }
 
-  private ArrayNode findings() {
-    ArrayNode findings = Json.array();
-    for (Finding finding : judgement.findings()) {
-      findings
-          .addObject()
-          .put("title", FindingWords.title(finding, kit))
-          .put("meaning", FindingWords.meaning(finding, kit))
-          .put("severity", Json.rounded(finding.severity(), 3))
-          .put("cure", FindingWords.action(finding, kit).orElse(null));
+  /** What each paint earns, loses in mixes, and which mix of the others comes nearest to it. */
+  private ArrayNode earnings() {
+    ArrayNode earnings = Json.array();
+    for (Earning earning : judgement.earnings()) {
+      String id = earning.paintId();
+      ObjectNode node = earnings.addObject();
+      node.put("paint", name(id));
+      node.put("ringLost", Json.rounded(earning.ringLost(), 4));
+      node.put("reachLost", Json.rounded(earning.reachLost(), 4));
+      Double mud = judgement.mud().byPaint().get(id);
+      node.put("mud", mud == null ? null : Json.rounded(mud, 3));
+      judgement.standIns().stream()
+          .filter(standIn -> standIn.paintId().equals(id))
+          .findFirst()
+          .ifPresent(
+              standIn ->
+                  node.putObject("standIn")
+                      .put("recipe", RecipeWords.recipe(standIn.recipe(), kit))
+                      .put("masstone", Json.rounded(standIn.masstone(), 1))
+                      .put("tint", Json.rounded(standIn.tint(), 1)));
     }
-    return findings;
+    return earnings;
   }
 
   /** Each pair in every ratio and wash; a paint by itself as one part with one part of itself. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.panwright.analysis.Finding;
 import org.panwright.analysis.Judgement;
+import org.panwright.analysis.Muted;
 import org.panwright.colour.GamutFit;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Oklch;
@@ -276,6 +277,7 @@ public final class CommandWords {
           .ifPresent(cure -> lines.addAll(wrapped(cure + ".", "  > ")));
       lines.add("");
     }
+    lines.addAll(muted(judgement, kit));
     lines.addAll(
         wrapped(
             "Colours are predicted for dry coats on the kit's paper in daylight ("
@@ -283,6 +285,19 @@ public final class CommandWords {
                 + "). They are estimates: paint the mixes that matter before you rely on them.",
             ""));
     return lines.stream().map(WordParts::onOneLine).collect(Collectors.joining("\n")) + "\n";
+  }
+
+  private static List<String> muted(Judgement judgement, Kit kit) {
+    List<String> lines = new ArrayList<>();
+    if (!judgement.muted().isEmpty()) {
+      lines.add(FindingListWords.muted(judgement.muted().size()) + ":");
+      for (Muted muted : judgement.muted()) {
+        lines.add("- " + FindingWords.title(muted.finding(), kit));
+        lines.addAll(wrapped(FindingListWords.reason(muted.reason()), "  "));
+      }
+      lines.add("");
+    }
+    return lines;
   }
 
   private static String well(Well well, Optional<Filling> filling, Kit kit) {

@@ -6,7 +6,24 @@ public final class FindingListWords {
   public static final String CURE_HELP =
       "While this button has the focus or the pointer, grid and ring show what it would bring.";
 
+  public static final String MUTE = "Mute…";
+  public static final String MUTE_HELP = "Tells this finding no more for this lineup";
+  public static final String WHY = "Why not? For example: I never frame these";
+  public static final String MUTE_NOW = "Mute";
+  public static final String KEEP = "Keep telling";
+  public static final String TELL_AGAIN = "Show again";
+
   private FindingListWords() {}
+
+  /** How many findings are muted. */
+  public static String muted(int findings) {
+    return findings == 1 ? "1 muted finding" : findings + " muted findings";
+  }
+
+  /** Why a finding is muted. */
+  public static String reason(String reason) {
+    return reason.isBlank() ? "Muted without a reason." : "Muted: " + reason;
+  }
 
   /** How many findings there are, for the heading. */
   public static String count(int findings) {

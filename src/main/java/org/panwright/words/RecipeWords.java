@@ -6,7 +6,6 @@ import org.panwright.analysis.Match;
 import org.panwright.kit.Kit;
 import org.panwright.mixing.Portion;
 import org.panwright.mixing.Recipe;
-import org.panwright.paint.Paint;
 import org.panwright.paint.WashStrengths;
 
 /** Recipes as a painter would say them. */
@@ -23,7 +22,7 @@ public final class RecipeWords {
   public static String recipe(Recipe recipe, Kit kit) {
     List<Portion> portions = recipe.portions();
     if (portions.size() == 1) {
-      return name(kit, portions.get(0).paintId());
+      return WordParts.name(kit, portions.get(0).paintId());
     }
     return Lists.and(portions.stream().map(portion -> portion(portion, kit)).toList());
   }
@@ -33,15 +32,15 @@ public final class RecipeWords {
     return recipe(match.recipe(), kit) + ", " + wash(match, kit.washes());
   }
 
-  /** How near it comes, for example "the same colour to the eye (ΔE00 1.2)". */
+  /** How near it comes, for example "hard to tell apart (ΔE00 1.2)". */
   public static String nearness(Match match) {
     return "%s (ΔE00 %.1f)".formatted(nearness(match.deltaE()), match.deltaE());
   }
 
-  /** A difference in words: below 3 the same to the eye, below 6 near, above 10 clearly another. */
+  /** A difference in words: below 3 hard to tell apart, below 6 near, above 10 clearly another. */
   public static String nearness(double deltaE) {
     if (deltaE < 3) {
-      return "the same colour to the eye";
+      return "hard to tell apart";
     }
     if (deltaE < 6) {
       return "near";
@@ -65,10 +64,7 @@ public final class RecipeWords {
             ? String.format(Locale.ROOT, "%.0f", portion.parts())
             : String.format(Locale.ROOT, "%.1f", portion.parts());
     return "%s %s %s"
-        .formatted(parts, portion.parts() == 1 ? "part" : "parts", name(kit, portion.paintId()));
-  }
-
-  private static String name(Kit kit, String paintId) {
-    return kit.shelf().find(paintId).map(Paint::name).map(WordParts::shortened).orElse(paintId);
+        .formatted(
+            parts, portion.parts() == 1 ? "part" : "parts", WordParts.name(kit, portion.paintId()));
   }
 }

@@ -3,6 +3,9 @@ package org.panwright.words;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Locale;
+import org.panwright.kit.Kit;
+import org.panwright.paint.Paint;
 
 /** Names and numbers as they stand inside a sentence. */
 final class WordParts {
@@ -43,6 +46,16 @@ final class WordParts {
       return line;
     }
     return line.substring(0, line.offsetByCodePoints(0, LONGEST - 1)).strip() + "…";
+  }
+
+  /** The name of a paint of the kit, shortened; its id if it is not there. */
+  static String name(Kit kit, String paintId) {
+    return kit.shelf().find(paintId).map(Paint::name).map(WordParts::shortened).orElse(paintId);
+  }
+
+  /** A phrase as a sentence: a capital first, a full stop last. */
+  static String sentence(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
   }
 
   /** A number without superfluous digits. */

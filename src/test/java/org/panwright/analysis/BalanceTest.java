@@ -73,34 +73,9 @@ class BalanceTest {
   }
 
   @Test
-  void fiveYellowsOfTwelveAreACrowd() {
-    Balance crowded =
-        Lineups.judge(
-                kit(
-                    "PY154", "PY65", "PY3", "PY83", "PY175", "PR254", "PV19", "PB29", "PB15:3",
-                    "PG7", "PY43", "PBr7"))
-            .balance();
-    assertThat(LopsidedSearch.of(crowded))
-        .containsExactly(new Lopsided(Lopsided.Side.CROWDED, Optional.of(HueGroup.YELLOWS), 5, 12));
-  }
-
-  @Test
-  void aBoxWithoutBlueIsLopsided() {
-    Balance balance = Lineups.judge(kit("PY154", "PR254", "PV19", "PG7", "PY43", "PBr7")).balance();
-    assertThat(LopsidedSearch.of(balance))
-        .contains(new Lopsided(Lopsided.Side.MISSING, Optional.of(HueGroup.BLUES), 0, 6));
-  }
-
-  @Test
-  void fivePaintsAreTooFewToJudge() {
-    Balance balance = Lineups.judge(kit("PY154", "PY65", "PY3", "PY83", "PY175")).balance();
-    assertThat(LopsidedSearch.of(balance)).isEmpty();
-  }
-
-  @Test
   void aWhiteIsRemarkedOn() {
     assertThat(Lineups.judge(kit("PB29", "PW6")).findings())
-        .contains(new Nature(Nature.Kind.WHITE, List.of("PW6")));
+        .contains(new Nature(Nature.Effect.WHITE, List.of("PW6")));
   }
 
   @Test

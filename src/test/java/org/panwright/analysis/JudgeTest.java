@@ -213,9 +213,9 @@ class JudgeTest {
         Lineups.judge(
             Lineups.kit(Lineups.paints("PR108", "PB28", "PB29"), 3, "PR108", "PB28", "PB29"));
     Metals metals = only(Metals.class, judgement);
-    assertThat(metals.paintIds().get("Cd")).containsExactly("PR108");
-    assertThat(metals.paintIds().get("Co")).containsExactly("PB28");
-    assertThat(metals.paintIds()).doesNotContainKey("Na");
+    assertThat(metals.holders().get("Cd")).containsExactly("PR108");
+    assertThat(metals.holders().get("Co")).containsExactly("PB28");
+    assertThat(metals.holders()).doesNotContainKey("Na");
   }
 
   @Test

@@ -103,7 +103,7 @@ class StandInSearchTest {
     assertThat(named)
         .allSatisfy(
             standIn -> {
-              assertThat(standIn.isSame()).isTrue();
+              assertThat(standIn.isClose()).isTrue();
               assertThat(standIn.recipe().portions())
                   .noneMatch(portion -> spare.contains(portion.paintId()));
             });

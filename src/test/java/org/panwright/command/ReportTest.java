@@ -14,6 +14,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.panwright.kit.Edit;
 import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
@@ -109,6 +110,48 @@ class ReportTest {
     }
     assertThat(Files.readString(out.resolve("findings.txt")))
         .contains("Winter mud flats", "No clean " + gaps.get(0).get("hues").textValue());
+  }
+
+  @Test
+  void findingsSayEverythingOfThemselves() throws Exception {
+    JsonNode findings = report().get("findings");
+    assertThat(findings.size()).isGreaterThan(3);
+    double before = 1;
+    for (JsonNode finding : findings) {
+      assertThat(finding.get("kind").textValue()).matches("[a-z-]+");
+      assertThat(finding.get("title").textValue()).isNotBlank();
+      assertThat(finding.get("sentence").textValue()).isNotBlank();
+      assertThat(finding.get("paints").isArray()).isTrue();
+      assertThat(finding.has("cure")).isTrue();
+      assertThat(finding.get("muted").isNull()).isTrue();
+      assertThat(finding.get("figures").isObject()).isTrue();
+      assertThat(finding.get("severity").doubleValue()).isLessThanOrEqualTo(before);
+      before = finding.get("severity").doubleValue();
+    }
+  }
+
+  @Test
+  void mutedFindingsComeLastWithTheirReason() throws Exception {
+    String lineup = KIT.lineups().get(0).id();
+    Kit muted = new Edit.MuteFinding(lineup, "lopsided:missing-yellows", "sea only").apply(KIT);
+    file = Console.saved(muted, Files.createDirectory(folder.resolve("muted")));
+    JsonNode findings = report().get("findings");
+    JsonNode last = findings.get(findings.size() - 1);
+    assertThat(last.get("muted").textValue()).isEqualTo("sea only");
+    assertThat(last.get("kind").textValue()).isEqualTo("lopsided");
+    assertThat(Files.readString(out.resolve("findings.txt")))
+        .contains("1 muted finding:", "- No yellow", "Muted: sea only");
+  }
+
+  @Test
+  void earningsAreOfEveryPaintOnce() throws Exception {
+    Lineup first = KIT.lineups().get(0);
+    JsonNode earnings = report().get("earnings");
+    assertThat(earnings).hasSize(first.paintIds(KIT.boxOf(first)).size());
+    for (JsonNode earning : earnings) {
+      assertThat(earning.get("ringLost").doubleValue()).isBetween(0.0, 1.0);
+      assertThat(earning.get("standIn").get("masstone").doubleValue()).isNotNegative();
+    }
   }
 
   @Test

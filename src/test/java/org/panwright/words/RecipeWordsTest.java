@@ -39,6 +39,6 @@ class RecipeWordsTest {
   void namesTheWash(double load, String said) {
     Match match = new Match(Recipe.of("PB29"), Wash.MILK, load, new Lab(50, 0, 0), 2.04);
     assertThat(RecipeWords.match(match, KIT)).isEqualTo(said);
-    assertThat(RecipeWords.nearness(match)).isEqualTo("the same colour to the eye (ΔE00 2.0)");
+    assertThat(RecipeWords.nearness(match)).isEqualTo("hard to tell apart (ΔE00 2.0)");
   }
 }

@@ -1,0 +1,98 @@
+package org.panwright.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.panwright.colour.Lab;
+import org.panwright.colour.Light;
+import org.panwright.mixing.MixGrid;
+import org.panwright.mixing.Mixer;
+import org.panwright.mixing.Ratio;
+import org.panwright.mixing.Recipe;
+import org.panwright.mixing.Surface;
+import org.panwright.paint.Paint;
+import org.panwright.paint.Wash;
+
+/** Judges a lineup's darks: whether it has one that stays, and which mixes only look like one. */
+final class DarkSearch {
+  private static final int DECEIVERS_NAMED = 3;
+
+  private DarkSearch() {}
+
+  static List<Finding> of(Case open, MixGrid grid) {
+    Optional<Dark> darkest = open.figures().darkest();
+    if (darkest.isEmpty()) {
+      return List.of();
+    }
+    return darkest.get().isReal() ? deceivers(open, grid, darkest.get()) : none(open, darkest);
+  }
+
+  /** Neutral singles and pairs of the strongest wash that are real darks only while wet. */
+  private static List<Finding> deceivers(Case open, MixGrid grid, Dark stays) {
+    Mixer mixer = new Mixer(open.table());
+    List<Dark> found = new ArrayList<>();
+    for (int row = 0; row < grid.size(); row++) {
+      for (int column = row; column < grid.size(); column++) {
+        deceiver(open, mixer, grid, row, column).ifPresent(found::add);
+      }
+    }
+    if (found.isEmpty()) {
+      return List.of();
+    }
+    found.sort(Comparator.comparingDouble(Dark::wetL));
+    return List.of(new DriesGrey(found.subList(0, Math.min(DECEIVERS_NAMED, found.size())), stays));
+  }
+
+  /** The ratio of a pair that looks darkest wet among those that dry to a grey. */
+  private static Optional<Dark> deceiver(
+      Case open, Mixer mixer, MixGrid grid, int row, int column) {
+    double strongest = open.kit().washes().load(Wash.BUTTER);
+    Dark best = null;
+    for (int i = 0; i < Ratio.GRID.size(); i++) {
+      Lab dry = grid.lab(row, column, i, Wash.BUTTER);
+      boolean single = row == column;
+      if (dry.chroma() < DriesGrey.NEUTRAL_BELOW
+          && dry.l() >= DriesGrey.GREY_FROM
+          && (best == null || dry.l() < best.dryL())
+          && (!single || i == Ratio.EVEN)) {
+        Recipe recipe = recipe(open, grid, row, column, i);
+        double wetL = Light.D65.lab(mixer.reflectance(recipe, strongest, Surface.WET)).l();
+        Dark dark = new Dark(recipe, Wash.BUTTER, dry.l(), wetL);
+        best = dark.fadesOnDrying() ? dark : best;
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private static Recipe recipe(Case open, MixGrid grid, int row, int column, int ratio) {
+    String first = open.table().ids().get(grid.paint(row));
+    String second = open.table().ids().get(grid.paint(column));
+    Ratio parts = Ratio.GRID.get(ratio);
+    return row == column
+        ? Recipe.of(first)
+        : Recipe.of(first, parts.first(), second, parts.second());
+  }
+
+  private static List<Finding> none(Case open, Optional<Dark> darkest) {
+    String suggested = null;
+    double lowest = Dark.REAL_BELOW;
+    for (Paint paint : open.atHand()) {
+      DarkestMix with = new DarkestMix();
+      open.walk().with(open.table().indexOf(paint.id()), open.members(), with);
+      if (with.lowest() < lowest) {
+        lowest = with.lowest();
+        suggested = paint.id();
+      }
+    }
+    if (suggested == null) {
+      double dryL = darkest.get().dryL();
+      return List.of(
+          new NoDark(darkest.get(), Optional.empty(), dryL, Optional.empty(), Optional.empty()));
+    }
+    Exchange exchange = Exchange.bringing(open, suggested);
+    return List.of(
+        new NoDark(
+            darkest.get(), Optional.of(suggested), lowest, exchange.leavingId(), exchange.edit()));
+  }
+}

@@ -1,0 +1,56 @@
+package org.panwright.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import org.panwright.kit.Edit;
+
+/**
+ * Neutral mixes of a lineup that look a real dark while wet and dry to a grey, in a lineup that has
+ * a dark that stays.
+ *
+ * @param deceivers such mixes, of the strongest wash, darkest while wet first; at least one
+ * @param stays the lineup's darkest dry mix
+ */
+public record DriesGrey(List<Dark> deceivers, Dark stays) implements Finding {
+  /** A mix of more CIELAB chroma than this is a dark colour, not taken for a black. */
+  public static final double NEUTRAL_BELOW = 12;
+
+  /**
+   * From this L* once dry a mix that looked a real dark is seen to be a grey; just above the bound.
+   */
+  public static final double GREY_FROM = Dark.REAL_BELOW + 2;
+
+  public DriesGrey {
+    deceivers = List.copyOf(deceivers);
+  }
+
+  @Override
+  public FindingKind kind() {
+    return FindingKind.DRIES_GREY;
+  }
+
+  @Override
+  public String about() {
+    return "";
+  }
+
+  @Override
+  public List<String> paintIds() {
+    return deceivers.stream()
+        .flatMap(dark -> dark.recipe().portions().stream())
+        .map(portion -> portion.paintId())
+        .distinct()
+        .toList();
+  }
+
+  /** A remark: there is a dark that stays. */
+  @Override
+  public double severity() {
+    return 0.09;
+  }
+
+  @Override
+  public Optional<Edit> cure() {
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,51 @@
+package org.panwright.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.panwright.kit.Edit;
+
+/**
+ * The pairs of a lineup that lose most chroma without making a useful grey.
+ *
+ * @param pairs worst first, at least one
+ * @param greys pairs that neutralise each other, darkest first, for contrast
+ */
+public record MuddyPairs(List<PairMud> pairs, List<PairMud> greys) implements Finding {
+  /** A pair that loses this share of its chroma, on average over the ratios, is worth naming. */
+  public static final double LOSS_FROM = 0.5;
+
+  public MuddyPairs {
+    pairs = List.copyOf(pairs);
+    greys = List.copyOf(greys);
+  }
+
+  @Override
+  public FindingKind kind() {
+    return FindingKind.MUDDY_PAIRS;
+  }
+
+  @Override
+  public String about() {
+    return "";
+  }
+
+  @Override
+  public List<String> paintIds() {
+    return pairs.stream()
+        .flatMap(pair -> Stream.of(pair.firstPaintId(), pair.secondPaintId()))
+        .distinct()
+        .toList();
+  }
+
+  /** A remark. */
+  @Override
+  public double severity() {
+    return 0.07;
+  }
+
+  @Override
+  public Optional<Edit> cure() {
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,59 @@
+package org.panwright.words;
+
+import org.panwright.analysis.AlsoSpare;
+import org.panwright.analysis.Doubt;
+import org.panwright.analysis.Earning;
+import org.panwright.analysis.NearTwins;
+import org.panwright.analysis.StandIn;
+import org.panwright.kit.Kit;
+
+/** Sentences for findings about paints the lineup could spare. */
+final class SpareWords {
+  private SpareWords() {}
+
+  static String twins(NearTwins twins, Kit kit) {
+    return "They look alike thick and thin (ΔE00 %.1f and %.1f).%s %s earns less; its well could hold another colour."
+        .formatted(
+            twins.masstone(),
+            twins.tint(),
+            doubt(twins.doubt(), Math.max(twins.masstone(), twins.tint())),
+            WordParts.name(kit, twins.sparePaintId()));
+  }
+
+  static String standIn(StandIn standIn, Kit kit) {
+    return "A mix of %s comes within ΔE00 %.1f of it thick and %.1f thin: hard to tell apart.%s It earns little else%s."
+        .formatted(
+            RecipeWords.recipe(standIn.recipe(), kit),
+            standIn.masstone(),
+            standIn.tint(),
+            doubt(standIn.doubt(), standIn.worst()),
+            standIn.handy()
+                ? ", but saves mixing the colour anew for every wash, which may be why it is there"
+                : ", unless you keep it for its texture or to save mixing");
+  }
+
+  static String passenger(Earning earning) {
+    return "Without it the lineup loses %.1f %% of its hue ring and %.1f %% of its reach: the others mix nearly all it mixes. It may still earn its well by texture or convenience."
+        .formatted(100 * earning.ringLost(), 100 * earning.reachLost());
+  }
+
+  static String alsoSpare(AlsoSpare also, Kit kit) {
+    return "%s could be spared too as the box stands, each alone. They lean on one another: once one paint has left, the others are needed more, and this no longer holds. Take one out, then look again."
+        .formatted(Lists.and(also.paintIds().stream().map(id -> WordParts.name(kit, id)).toList()));
+  }
+
+  /** What is said where the colours are known less well than they differ; else nothing. */
+  private static String doubt(Doubt doubt, double difference) {
+    if (!doubt.swallows(difference)) {
+      return "";
+    }
+    String known =
+        switch (doubt.estimates()) {
+          case 0 -> "Both are known";
+          case 1 -> "One is an estimate, known";
+          default -> "Both are estimates, known";
+        };
+    return " %s to about ±%.0f only, which is more than that: paint the two side by side to be sure."
+        .formatted(known, doubt.error());
+  }
+}
