@@ -39,7 +39,8 @@ public sealed interface Edit
         Edit.SetPaper,
         Edit.SetWashes,
         Edit.RenameKit,
-        StockEdit {
+        StockEdit,
+        SwatchEdit {
   /** The kit after this edit. */
   Kit apply(Kit kit);
 

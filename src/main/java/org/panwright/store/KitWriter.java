@@ -28,8 +28,10 @@ import org.panwright.kit.Well;
 import org.panwright.paint.Handling;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paint;
+import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.Paper;
 import org.panwright.paint.PigmentShare;
+import org.panwright.paint.Swatchbook;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
 
@@ -117,7 +119,26 @@ final class KitWriter {
     node.set("handling", handling(here.child("handling"), paint.handling()));
     paint.measured().ifPresent(o -> node.set("optics", optics(here.child("optics"), o)));
     putText(node, "note", paint.note());
+    putSwatchbook(here, node, paint.swatchbook());
     return finish(here, node);
+  }
+
+  private void putSwatchbook(Address paint, ObjectNode node, Swatchbook book) {
+    SwatchbookWriter writer = new SwatchbookWriter(finished, this::optics);
+    ArrayNode coats = list(paint, "swatches", book.coats(), PaintedCoat::id, writer::coat);
+    book.origin()
+        .ifPresent(
+            origin -> node.set("opticsFrom", writer.origin(paint.child("opticsFrom"), origin)));
+    Repeats repeats = new Repeats();
+    ArrayNode former =
+        list(
+            paint,
+            "formerOptics",
+            book.former(),
+            entry -> repeats.mark(SwatchbookReader.mark(entry.origin())),
+            writer::former);
+    putList(node, "swatches", coats);
+    putList(node, "formerOptics", former);
   }
 
   private ObjectNode pigment(Address here, PigmentShare share) {
@@ -269,7 +290,7 @@ final class KitWriter {
     }
   }
 
-  private static ArrayNode numbers(Spectrum spectrum) {
+  static ArrayNode numbers(Spectrum spectrum) {
     List<JsonNode> values = new ArrayList<>();
     for (double value : spectrum.toArray()) {
       values.add(JsonNodeFactory.instance.numberNode(value));

@@ -52,7 +52,11 @@ final class PaintReader {
     Address here = Address.KIT.child("shelf").entry("paints", id);
     List<PigmentShare> pigments = pigments(here, entry.at("pigments"));
     Optional<Optics> measured =
-        reading.optional(here, entry.at("optics"), field -> optics(here, field), Optional.empty());
+        reading.optional(
+            here,
+            entry.at("optics"),
+            field -> optics(here.child("optics"), field),
+            Optional.empty());
     if (measured.isEmpty()) {
       requireKnown(pigments, entry.at("pigments"));
     }
@@ -68,7 +72,8 @@ final class PaintReader {
             reading.optional(
                 here, entry.at("ownership"), f -> f.word(Ownership.class), Ownership.OWNED),
             measured,
-            reading.optional(here, entry.at("note"), Field::text, ""));
+            reading.optional(here, entry.at("note"), Field::text, ""),
+            new SwatchbookReader(reading, here).book(entry, this::optics));
     reading.keepRest(here, entry);
     taken.add(id);
     return paint;
@@ -148,7 +153,7 @@ final class PaintReader {
     return handling;
   }
 
-  private Optional<Optics> optics(Address paint, Field group) throws BadFieldException {
+  private Optional<Optics> optics(Address here, Field group) throws BadFieldException {
     group.group();
     Optics optics =
         new Optics(
@@ -156,7 +161,7 @@ final class PaintReader {
             Spectrum.of(group.at("scattering").numbers(Bands.COUNT, 0, MOST)),
             group.at("source").word(OpticsSource.class),
             group.at("expectedError").positive(Math.nextDown(100)));
-    reading.keepRest(paint.child("optics"), group);
+    reading.keepRest(here, group);
     return Optional.of(optics);
   }
 }

@@ -3,6 +3,7 @@ package org.panwright.swatch;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -28,18 +29,24 @@ public record OddCoat(Swatch swatch, double foretold) {
    * @param report the fit of the whole set under the same settings
    */
   public static Optional<OddCoat> in(SwatchSet set, FitSettings settings, FitReport report) {
+    return in(set, settings, report, () -> false);
+  }
+
+  /** The same, asking now and then whether anyone still wants to know. */
+  static Optional<OddCoat> in(
+      SwatchSet set, FitSettings settings, FitReport report, BooleanSupplier outdated) {
     List<SwatchResidual> residuals = report.residuals();
     return IntStream.range(0, residuals.size())
         .boxed()
         .sorted(Comparator.comparingDouble(i -> -residuals.get(i).ciede2000()))
         .limit(TRIALS)
-        .map(i -> leftOut(set, settings, report, i))
+        .map(i -> leftOut(set, settings, report, i, outdated))
         .flatMap(Optional::stream)
         .max(Comparator.comparingDouble(OddCoat::foretold));
   }
 
   private static Optional<OddCoat> leftOut(
-      SwatchSet set, FitSettings settings, FitReport whole, int index) {
+      SwatchSet set, FitSettings settings, FitReport whole, int index, BooleanSupplier outdated) {
     Swatch swatch = set.swatches().get(index);
     SwatchSet rest = set.without(index);
     if (!rest.paints().equals(set.paints())) {
@@ -47,7 +54,7 @@ public record OddCoat(Swatch swatch, double foretold) {
     }
     FitReport report;
     try {
-      report = OpticsFit.of(rest, settings);
+      report = OpticsFit.of(rest, settings, outdated);
     } catch (FitRefusedException tooFewLeft) {
       return Optional.empty();
     }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import org.panwright.colour.Bands;
 import org.panwright.colour.Difference;
 import org.panwright.colour.Spectrum;
@@ -50,20 +52,33 @@ public final class OpticsFit {
    * @throws FitRefusedException if nothing can be learnt from the set
    */
   public static FitReport of(SwatchSet set, FitSettings settings) throws FitRefusedException {
+    return of(set, settings, () -> false);
+  }
+
+  /**
+   * The same, asking between steps whether anyone still wants to know.
+   *
+   * @throws CancellationException if {@code outdated} answers true
+   */
+  public static FitReport of(SwatchSet set, FitSettings settings, BooleanSupplier outdated)
+      throws FitRefusedException {
     Optional<FitRefusal> refusal = Sense.check(set);
     if (refusal.isPresent()) {
       throw new FitRefusedException(refusal.get());
     }
     OpticsFit fit = new OpticsFit(set, settings);
-    return fit.report(fit.solve());
+    return fit.report(fit.solve(outdated));
   }
 
-  private Unknowns solve() {
+  private Unknowns solve(BooleanSupplier outdated) {
     Unknowns best = start();
     Equations equations = new Equations(best.size());
     double squares = gather(equations, best);
     double damping = 1e-2;
     for (int step = 0; step < MOST_STEPS; step++) {
+      if (outdated.getAsBoolean()) {
+        throw new CancellationException();
+      }
       boolean better = false;
       double before = squares;
       for (int trial = 0; trial < MOST_TRIALS && !better; trial++) {

@@ -3,6 +3,7 @@ package org.panwright.swatch;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Spectrum;
+import org.panwright.paint.CoatReading;
 
 /** What was read off one dry place: a reflectance, or only its colour. */
 public sealed interface Reading {
@@ -11,6 +12,13 @@ public sealed interface Reading {
 
   /** The reflectance: measured, or the {@link Smoothest} one of that colour. */
   Spectrum reflectance();
+
+  /** A reading kept with a paint. */
+  static Reading of(CoatReading kept) {
+    return kept instanceof CoatReading.OfSpectrum measured
+        ? new OfSpectrum(measured.reflectance())
+        : new OfColour(kept.lab());
+  }
 
   /**
    * A measured reflectance, seen from outside.

@@ -1,7 +1,9 @@
 package org.panwright.words;
 
 import java.util.Optional;
+import java.util.Set;
 import org.panwright.kit.Edit;
+import org.panwright.kit.SwatchEdit;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
@@ -41,7 +43,29 @@ public final class EditWords {
     } else if (edit instanceof Edit.RemovePaint e) {
       return "remove " + paint(before, e.paintId());
     }
+    return ofSwatches(edit, before);
+  }
+
+  private static String ofSwatches(Edit edit, Kit before) {
+    if (edit instanceof SwatchEdit.RecordSwatches e) {
+      return "keep swatches of " + paints(before, e.coats().keySet());
+    } else if (edit instanceof SwatchEdit.RemoveSwatch e) {
+      return "remove a swatch of " + paint(before, e.paintId());
+    } else if (edit instanceof SwatchEdit.UseOptics e) {
+      boolean estimated = e.optics().values().stream().allMatch(Optional::isEmpty);
+      return (estimated ? "estimate %s from pigments" : "use measured colours of %s")
+          .formatted(paints(before, e.optics().keySet()));
+    } else if (edit instanceof SwatchEdit.LearnPaints e) {
+      return "learn %s from swatches".formatted(paints(before, e.learnt().optics().keySet()));
+    } else if (edit instanceof SwatchEdit.GoBack e) {
+      return "go back to former colours of " + paint(before, e.paintId());
+    }
     return ofBoxOrLineup(edit, before);
+  }
+
+  /** The paint's name if it is one, their number otherwise. */
+  private static String paints(Kit kit, Set<String> ids) {
+    return ids.size() == 1 ? paint(kit, ids.iterator().next()) : ids.size() + " paints";
   }
 
   private static String ofBoxOrLineup(Edit edit, Kit before) {

@@ -6,12 +6,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.panwright.colour.Lab;
+import org.panwright.colour.Spectrum;
+import org.panwright.paint.CoatReading;
 import org.panwright.paint.Granulation;
 import org.panwright.paint.Handling;
 import org.panwright.paint.Lightfastness;
+import org.panwright.paint.Optics;
+import org.panwright.paint.OpticsOrigin;
+import org.panwright.paint.OpticsSource;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
+import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.Paper;
 import org.panwright.paint.PigmentName;
 import org.panwright.paint.PigmentShare;
@@ -32,6 +39,11 @@ public final class RandomEdits {
           kit -> Optional.of(new Edit.AddPaint(paint(fresh("p")))),
           kit -> any(kit.shelf().paints()).map(p -> new Edit.ChangePaint(paint(p.id()))),
           kit -> any(kit.shelf().paints()).map(p -> new Edit.RemovePaint(p.id())),
+          this::recordSwatch,
+          this::removeSwatch,
+          this::useOptics,
+          this::learn,
+          this::goBack,
           kit -> Optional.of(new Edit.AddBox(box(fresh("b")))),
           kit -> any(kit.boxes()).map(b -> new Edit.ChangeBox(box(b.id()))),
           kit -> rarely(any(kit.boxes()).map(b -> new Edit.RemoveBox(b.id()))),
@@ -99,6 +111,53 @@ public final class RandomEdits {
 
   private String well(Kit kit, Lineup lineup) {
     return pick(kit.boxOf(lineup).wells()).id();
+  }
+
+  private Optional<Edit> recordSwatch(Kit kit) {
+    return any(kit.shelf().paints()).map(p -> recorded(p.id()));
+  }
+
+  private SwatchEdit.RecordSwatches recorded(String paintId) {
+    CoatReading read = new CoatReading.OfColour(new Lab(20 + random.nextInt(60), 9, -30));
+    return new SwatchEdit.RecordSwatches(
+        Map.of(
+            paintId,
+            List.of(PaintedCoat.of(fresh("coat"), read, PaintedCoat.Strength.WASH).withLoad(0.5))));
+  }
+
+  private Optional<Edit> removeSwatch(Kit kit) {
+    return any(kit.shelf().paints())
+        .flatMap(
+            p -> any(p.swatchbook().coats()).map(coat -> new SwatchEdit.RemoveSwatch(p.id(), coat.id())));
+  }
+
+  private Optional<Edit> useOptics(Kit kit) {
+    return any(kit.shelf().paints()).map(p -> used(p.id()));
+  }
+
+  private SwatchEdit.UseOptics used(String paintId) {
+    Optics optics =
+        new Optics(
+            Spectrum.flat(1 + random.nextInt(5)), Spectrum.flat(0.1), OpticsSource.SWATCHES, 3);
+    return new SwatchEdit.UseOptics(
+        Map.of(paintId, Optional.of(optics)),
+        new OpticsOrigin(Optional.empty(), OpticsOrigin.Reason.FITTED, fresh("fit")));
+  }
+
+  private Optional<Edit> learn(Kit kit) {
+    return any(kit.shelf().paints()).map(p -> new SwatchEdit.LearnPaints(recorded(p.id()), used(p.id())));
+  }
+
+  /** Never back to an estimate: the sample kit has a paint the library cannot estimate. */
+  private Optional<Edit> goBack(Kit kit) {
+    return any(kit.shelf().paints())
+        .flatMap(
+            p ->
+                any(IntStream.range(0, p.swatchbook().former().size())
+                        .filter(i -> p.swatchbook().former().get(i).optics().isPresent())
+                        .boxed()
+                        .toList())
+                    .map(i -> new SwatchEdit.GoBack(p.id(), i)));
   }
 
   private WashStrengths washes() {

@@ -12,10 +12,12 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.panwright.app.ThreePaintKit;
 import org.panwright.kit.Edit;
+import org.panwright.kit.SwatchEdit;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
+import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.Paper;
 import org.panwright.paint.WashStrengths;
 
@@ -34,6 +36,19 @@ class EditWordsTest {
         Arguments.of(new Edit.SetFill(LINEUP, "w2", Fill.HALF), "fill well 2 half"),
         Arguments.of(new Edit.RemovePaint("red"), "remove red"),
         Arguments.of(new Edit.RemovePaint("gone"), "remove a paint"),
+        Arguments.of(new SwatchEdit.RecordSwatches(Map.of("red", List.of())), "keep swatches of red"),
+        Arguments.of(new SwatchEdit.RemoveSwatch("red", "a"), "remove a swatch of red"),
+        Arguments.of(
+            new SwatchEdit.UseOptics(Map.of("red", Optional.empty()), OpticsOrigin.ESTIMATE),
+            "estimate red from pigments"),
+        Arguments.of(
+            new SwatchEdit.LearnPaints(
+                new SwatchEdit.RecordSwatches(Map.of()),
+                new SwatchEdit.UseOptics(
+                    Map.of("red", Optional.empty(), "blue", Optional.empty()),
+                    OpticsOrigin.UNNOTED)),
+            "learn 2 paints from swatches"),
+        Arguments.of(new SwatchEdit.GoBack("red", 0), "go back to former colours of red"),
         Arguments.of(new Edit.RemoveBox("box"), "remove box small box"),
         Arguments.of(
             new Edit.ChangeLineup(lineup.withName("sea")), "rename lineup two paints to sea"),
@@ -61,7 +76,7 @@ class EditWordsTest {
   void everyKindOfEditHasWords() {
     assertThat(Edit.class.getPermittedSubclasses())
         .as("edits in the table above, or said like one of them")
-        .hasSize(23);
+        .hasSize(24);
     Lineup lineup = KIT.lineups().get(0);
     assertThat(EditWords.of(new Edit.AddLineup(lineup), KIT)).isEqualTo("add lineup two paints");
     assertThat(EditWords.of(new Edit.AddBox(KIT.boxes().get(0)), KIT))

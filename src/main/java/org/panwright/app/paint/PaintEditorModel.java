@@ -17,11 +17,13 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.panwright.app.fx.TypedNumber;
 import org.panwright.paint.Optics;
+import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.paint.PigmentName;
 import org.panwright.paint.PigmentShare;
+import org.panwright.paint.Swatchbook;
 import org.panwright.words.PaintEditorWords;
 
 /** A paint while it is being edited: the fields, what is not right yet, and the paint they make. */
@@ -195,7 +197,7 @@ final class PaintEditorModel {
     if (shares.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
+    Paint typed =
         new Paint(
             id,
             called,
@@ -203,8 +205,11 @@ final class PaintEditorModel {
             shares,
             handling.value(),
             ownership.get(),
-            keepMeasured.get() ? measured : Optional.empty(),
-            note.get().strip()));
+            measured,
+            note.get().strip(),
+            start.map(Paint::swatchbook).orElse(Swatchbook.EMPTY));
+    boolean keeps = measured.isEmpty() || keepMeasured.get();
+    return Optional.of(keeps ? typed : typed.using(Optional.empty(), OpticsOrigin.ESTIMATE));
   }
 
   /**

@@ -1,0 +1,114 @@
+package org.panwright.swatch;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.panwright.colour.Spectrum;
+import org.panwright.paint.Admixture;
+import org.panwright.paint.Optics;
+import org.panwright.paint.Paint;
+import org.panwright.paint.PaintedCoat;
+import org.panwright.paint.Paper;
+import org.panwright.paint.PigmentLibrary;
+import org.panwright.paint.Shelf;
+
+/**
+ * The coats kept with some paints, made ready for a fit.
+ *
+ * @param coats those that can be used, in the order of the first swatches of {@code set}
+ * @param unused those whose admixture nobody knows
+ * @param set the swatches of {@code coats}, then such as stand for what is known of admixtures
+ */
+record KeptCoats(List<Kept> coats, List<PaintFitReport.Unused> unused, SwatchSet set) {
+  /** A black drawing ink or marker, dry: common practice, L* about 24. */
+  private static final Spectrum BLACK_LINE = Spectrum.flat(0.04);
+
+  private static final double USUAL_WASH = 0.25;
+
+  /** One coat and the paint it is kept with. */
+  record Kept(String paintId, PaintedCoat coat) {}
+
+  static KeptCoats of(Shelf shelf, Set<String> paintIds, PigmentLibrary library, Paper paper) {
+    List<Kept> coats = new ArrayList<>();
+    List<PaintFitReport.Unused> unused = new ArrayList<>();
+    List<Swatch> swatches = new ArrayList<>();
+    Map<String, Optics> companions = new LinkedHashMap<>();
+    for (Paint paint : shelf.paints()) {
+      if (!paintIds.contains(paint.id())) {
+        continue;
+      }
+      for (PaintedCoat coat : paint.swatchbook().coats()) {
+        Optional<Admixture> other = coat.mixedWith();
+        Optional<Optics> known = other.flatMap(o -> Companions.optics(o, shelf, library));
+        if (other.isPresent() && (known.isEmpty() || isItself(other.get(), paint))) {
+          unused.add(new PaintFitReport.Unused(paint.id(), coat));
+          continue;
+        }
+        other
+            .map(Companions::id)
+            .filter(id -> !paintIds.contains(id))
+            .ifPresent(id -> companions.put(id, known.orElseThrow()));
+        coats.add(new Kept(paint.id(), coat));
+        swatches.add(
+            new Swatch(
+                paint.id() + "/" + coat.id(),
+                loads(paint.id(), coat, presumedLoad(coat)),
+                Reading.of(coat.dry()),
+                ground(coat, paper)));
+      }
+    }
+    companions.forEach((id, optics) -> swatches.addAll(standIns(id, optics, paper)));
+    return new KeptCoats(coats, unused, new SwatchSet(swatches));
+  }
+
+  private static boolean isItself(Admixture other, Paint paint) {
+    return other.paintId().equals(paint.id());
+  }
+
+  /** The load as noted, or what its strength usually means. */
+  static double presumedLoad(PaintedCoat coat) {
+    return coat.load().orElse(coat.strength() == PaintedCoat.Strength.WASH ? USUAL_WASH : 1);
+  }
+
+  /** The paints of a coat of a whole load. */
+  static List<PaintLoad> loads(String paintId, PaintedCoat coat, double load) {
+    if (coat.mixedWith().isEmpty()) {
+      return List.of(new PaintLoad(paintId, load));
+    }
+    Admixture other = coat.mixedWith().get();
+    return List.of(
+        new PaintLoad(paintId, load * (1 - other.share())),
+        new PaintLoad(Companions.id(other), load * other.share()));
+  }
+
+  /** What lies beneath a coat, as read or as it usually is. */
+  static Reading ground(PaintedCoat coat, Paper paper) {
+    return coat.ground()
+        .map(Reading::of)
+        .orElse(
+            new Reading.OfSpectrum(
+                coat.over() == PaintedCoat.Ground.PAPER ? paper.reflectance() : BLACK_LINE));
+  }
+
+  /** Coats painted from known optics, which hold a fit to them. */
+  private static List<Swatch> standIns(String id, Optics optics, Paper paper) {
+    List<Swatch> coats = new ArrayList<>();
+    for (Spectrum ground : List.of(paper.reflectance(), BLACK_LINE)) {
+      for (double load : new double[] {1, USUAL_WASH}) {
+        Reading below = new Reading.OfSpectrum(ground);
+        List<PaintLoad> paint = List.of(new PaintLoad(id, load));
+        Spectrum seen = FitReport.predict(Map.of(id, optics), FittedSurface.DRY, paint, below);
+        coats.add(
+            new Swatch(
+                id + " as known, " + load + " over " + ground.at(0),
+                paint,
+                new Reading.OfSpectrum(seen),
+                below));
+      }
+    }
+    return coats;
+  }
+}

@@ -1,0 +1,110 @@
+package org.panwright.swatch;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import org.panwright.colour.Spectrum;
+import org.panwright.paint.Optics;
+import org.panwright.paint.Paint;
+import org.panwright.paint.PaintedCoat;
+import org.panwright.paint.Paper;
+import org.panwright.paint.PigmentLibrary;
+import org.panwright.paint.Shelf;
+
+/**
+ * The optics of a painter's paints from the coats kept with them: the way from a {@link
+ * org.panwright.paint.Swatchbook} to colours that can be predicted from.
+ *
+ * <p>All paints asked for are fitted together, so a coat that mixes two of them tells of both. What
+ * is stirred in but not asked for (a white, a black, another paint of the shelf) is taken as it is
+ * known so far.
+ */
+public final class PaintFit {
+  private PaintFit() {}
+
+  /**
+   * Fits paints.
+   *
+   * @param shelf with the paints and all coats to learn from
+   * @param paintIds the paints whose optics are sought; each has a coat that can be used
+   * @param library what is known of their pigments
+   * @param paper beneath every coat whose own ground was not read
+   * @param outdated asked now and then; if it answers true the fit stops
+   * @throws FitRefusedException if nothing can be learnt from the coats
+   * @throws java.util.concurrent.CancellationException if {@code outdated} said so
+   */
+  public static PaintFitReport of(
+      Shelf shelf,
+      Set<String> paintIds,
+      PigmentLibrary library,
+      Paper paper,
+      BooleanSupplier outdated)
+      throws FitRefusedException {
+    KeptCoats kept = KeptCoats.of(shelf, paintIds, library, paper);
+    if (kept.coats().isEmpty()) {
+      throw new FitRefusedException(new FitRefusal.NoSwatches());
+    }
+    SwatchSet set = kept.set();
+    FitReport report = OpticsFit.of(set, FitSettings.FOR_ENGINE, outdated);
+    Optional<OddCoat> odd = OddCoat.in(set, FitSettings.FOR_ENGINE, report, outdated);
+    Map<String, Optics> optics = new LinkedHashMap<>();
+    report
+        .optics()
+        .forEach(
+            (id, found) -> {
+              if (paintIds.contains(id)) {
+                optics.put(id, found);
+              }
+            });
+    List<PaintFitReport.CoatFit> coats = new ArrayList<>();
+    for (int i = 0; i < kept.coats().size(); i++) {
+      KeptCoats.Kept coat = kept.coats().get(i);
+      SwatchResidual residual = report.residuals().get(i);
+      coats.add(
+          new PaintFitReport.CoatFit(
+              coat.paintId(),
+              coat.coat(),
+              residual.fitted(),
+              residual.ciede2000(),
+              residual.swatch().totalLoad()));
+    }
+    return new PaintFitReport(
+        optics, coats, kept.unused(), odd.flatMap(o -> oddOf(kept, coats, o)));
+  }
+
+  private static Optional<PaintFitReport.Odd> oddOf(
+      KeptCoats kept, List<PaintFitReport.CoatFit> coats, OddCoat odd) {
+    for (int i = 0; i < coats.size(); i++) {
+      if (kept.set().swatches().get(i).equals(odd.swatch())) {
+        return Optional.of(new PaintFitReport.Odd(coats.get(i), odd.foretold()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** What a kept coat looks like by optics, dry. */
+  public static Spectrum predict(
+      Paint paint,
+      PaintedCoat coat,
+      double load,
+      Shelf shelf,
+      PigmentLibrary library,
+      Paper paper) {
+    Map<String, Optics> optics = new LinkedHashMap<>();
+    optics.put(paint.id(), paint.optics(library));
+    coat.mixedWith()
+        .ifPresent(
+            other ->
+                Companions.optics(other, shelf, library)
+                    .ifPresent(known -> optics.put(Companions.id(other), known)));
+    return FitReport.predict(
+        optics,
+        FittedSurface.DRY,
+        KeptCoats.loads(paint.id(), coat, load),
+        KeptCoats.ground(coat, paper));
+  }
+}
