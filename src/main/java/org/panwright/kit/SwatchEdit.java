@@ -53,7 +53,8 @@ public sealed interface SwatchEdit extends Edit {
    * @param optics by the id of their paint; empty to estimate it from its pigments
    * @param origin where they come from
    */
-  record UseOptics(Map<String, Optional<Optics>> optics, OpticsOrigin origin) implements SwatchEdit {
+  record UseOptics(Map<String, Optional<Optics>> optics, OpticsOrigin origin)
+      implements SwatchEdit {
     public UseOptics {
       optics = Map.copyOf(optics);
     }

@@ -3,12 +3,12 @@ package org.panwright.words;
 import java.util.Optional;
 import java.util.Set;
 import org.panwright.kit.Edit;
-import org.panwright.kit.SwatchEdit;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
 import org.panwright.kit.StockEdit;
+import org.panwright.kit.SwatchEdit;
 import org.panwright.kit.Well;
 import org.panwright.paint.Paint;
 

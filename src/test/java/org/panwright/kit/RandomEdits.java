@@ -128,7 +128,9 @@ public final class RandomEdits {
   private Optional<Edit> removeSwatch(Kit kit) {
     return any(kit.shelf().paints())
         .flatMap(
-            p -> any(p.swatchbook().coats()).map(coat -> new SwatchEdit.RemoveSwatch(p.id(), coat.id())));
+            p ->
+                any(p.swatchbook().coats())
+                    .map(coat -> new SwatchEdit.RemoveSwatch(p.id(), coat.id())));
   }
 
   private Optional<Edit> useOptics(Kit kit) {
@@ -145,7 +147,8 @@ public final class RandomEdits {
   }
 
   private Optional<Edit> learn(Kit kit) {
-    return any(kit.shelf().paints()).map(p -> new SwatchEdit.LearnPaints(recorded(p.id()), used(p.id())));
+    return any(kit.shelf().paints())
+        .map(p -> new SwatchEdit.LearnPaints(recorded(p.id()), used(p.id())));
   }
 
   /** Never back to an estimate: the sample kit has a paint the library cannot estimate. */

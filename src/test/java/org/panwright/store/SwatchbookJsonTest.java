@@ -14,10 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Spectrum;
-import org.panwright.kit.Edit;
-import org.panwright.kit.SwatchEdit;
 import org.panwright.kit.FileProblem;
 import org.panwright.kit.Kit;
+import org.panwright.kit.SwatchEdit;
 import org.panwright.paint.Admixture;
 import org.panwright.paint.CoatReading;
 import org.panwright.paint.Optics;
@@ -50,8 +49,10 @@ class SwatchbookJsonTest {
     Optics first = new Optics(Spectrum.flat(2), Spectrum.flat(0.1), OpticsSource.SPECTRA, 2);
     Optics second = new Optics(Spectrum.flat(3), Spectrum.flat(0.2), OpticsSource.SWATCHES, 3);
     Kit coats =
-        new SwatchEdit.RecordSwatches(Map.of("p1", List.of(full, tint, mixed))).apply(SampleKit.KIT);
-    Kit once = new SwatchEdit.UseOptics(Map.of("p1", Optional.of(first)), from("blue.txt")).apply(coats);
+        new SwatchEdit.RecordSwatches(Map.of("p1", List.of(full, tint, mixed)))
+            .apply(SampleKit.KIT);
+    Kit once =
+        new SwatchEdit.UseOptics(Map.of("p1", Optional.of(first)), from("blue.txt")).apply(coats);
     return new SwatchEdit.UseOptics(Map.of("p1", Optional.of(second)), from("3 coats")).apply(once);
   }
 

@@ -12,11 +12,11 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.panwright.app.ThreePaintKit;
 import org.panwright.kit.Edit;
-import org.panwright.kit.SwatchEdit;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
+import org.panwright.kit.SwatchEdit;
 import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.Paper;
 import org.panwright.paint.WashStrengths;
@@ -36,7 +36,8 @@ class EditWordsTest {
         Arguments.of(new Edit.SetFill(LINEUP, "w2", Fill.HALF), "fill well 2 half"),
         Arguments.of(new Edit.RemovePaint("red"), "remove red"),
         Arguments.of(new Edit.RemovePaint("gone"), "remove a paint"),
-        Arguments.of(new SwatchEdit.RecordSwatches(Map.of("red", List.of())), "keep swatches of red"),
+        Arguments.of(
+            new SwatchEdit.RecordSwatches(Map.of("red", List.of())), "keep swatches of red"),
         Arguments.of(new SwatchEdit.RemoveSwatch("red", "a"), "remove a swatch of red"),
         Arguments.of(
             new SwatchEdit.UseOptics(Map.of("red", Optional.empty()), OpticsOrigin.ESTIMATE),
