@@ -40,6 +40,7 @@ final class ReportJson {
 
   private ObjectNode root() {
     ObjectNode root = Json.object();
+    root.put("program", CommandWords.PROGRAM);
     root.put("kit", kit.name());
     root.put("lineup", lineup.name());
     root.put("box", kit.boxOf(lineup).name());

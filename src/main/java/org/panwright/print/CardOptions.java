@@ -1,6 +1,7 @@
 package org.panwright.print;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What the painter chooses about a key card.
@@ -12,7 +13,8 @@ import java.util.Objects;
  * @param copies 1..50
  */
 public record CardOptions(
-    CardFormat format, PaperFormat paper, Fields fields, boolean list, int copies) {
+    CardFormat format, PaperFormat paper, Fields fields, boolean list, int copies)
+    implements PaperOrder {
   /** What the swatches of a card hold. */
   public enum Fields {
     /** The predicted colour, masstone running into wash. */
@@ -34,12 +36,24 @@ public record CardOptions(
     }
   }
 
+  @Override
+  public PaperKind kind() {
+    return PaperKind.KEY_CARD;
+  }
+
+  @Override
+  public Made make(Occasion occasion) {
+    KeyCard card =
+        KeyCard.of(occasion.kit(), occasion.lineupId(), occasion.library(), this, occasion.date());
+    return new Made(Optional.of(card.papers()), card.notes());
+  }
+
   /** The same with another size of card. */
   public CardOptions withFormat(CardFormat changed) {
     return new CardOptions(changed, paper, fields, list, copies);
   }
 
-  /** The same on another paper. */
+  @Override
   public CardOptions withPaper(PaperFormat changed) {
     return new CardOptions(format, changed, fields, list, copies);
   }

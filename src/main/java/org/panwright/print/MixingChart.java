@@ -55,7 +55,11 @@ public final class MixingChart {
     double whole =
         Math.min(LARGEST_CHOSEN_MM, Math.max(largestWhole(upright), largestWhole(lying)));
     cellMm = o.cellMm().orElse(whole >= ChartOptions.LEAST_CELL_MM ? whole : SPLIT_CELL_MM);
-    page = parts(upright) <= parts(lying) ? upright : lying;
+    page =
+        largestCell(lying) < cellMm
+                || (largestCell(upright) >= cellMm && parts(upright) <= parts(lying))
+            ? upright
+            : lying;
   }
 
   /**
@@ -73,6 +77,16 @@ public final class MixingChart {
     Area cells = cells(frame);
     double side = Math.min(cells.widthMm(), cells.heightMm()) / Math.max(1, paints.size());
     return Math.floor(side / CHOSEN_STEP_MM) * CHOSEN_STEP_MM;
+  }
+
+  /** The largest cell of which at least one goes on a paper beside its heads. */
+  static double largestCellMm(PaperFormat paper) {
+    return Math.max(largestCell(PageFrame.upright(paper)), largestCell(PageFrame.lying(paper)));
+  }
+
+  private static double largestCell(PageFrame frame) {
+    Area cells = cells(frame);
+    return Math.min(cells.widthMm(), cells.heightMm());
   }
 
   private static Area cells(PageFrame frame) {

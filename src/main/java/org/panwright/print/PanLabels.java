@@ -10,6 +10,7 @@ import org.panwright.kit.WellKind;
 import org.panwright.paint.Paint;
 import org.panwright.print.FittedText.Align;
 import org.panwright.words.ChartWords;
+import org.panwright.words.PaperWords;
 
 /**
  * Labels to cut out for the pans of a lineup: a strip for the outer wall and a slip for under the
@@ -32,14 +33,19 @@ public final class PanLabels {
   }
 
   /**
-   * The labels of a lineup, side and base of each pan next to each other.
+   * The labels of a lineup, those of one pan next to each other; none, with the reason, if it fills
+   * no pan.
    *
    * @throws IllegalArgumentException if the kit has no such lineup
    */
-  public static Papers of(Kit kit, String lineupId, PaperFormat paper) {
+  public static Made of(Kit kit, String lineupId, LabelOptions options) {
     Lineup lineup = LineupPaint.lineup(kit, lineupId);
-    PageFrame page = PageFrame.upright(paper);
-    List<List<Packing.Placed>> bodies = Packing.pages(page.room(), GAP_MM, labels(kit, lineup));
+    PageFrame page = PageFrame.upright(options.paper());
+    List<Face> labels = labels(kit, lineup, options.places());
+    if (labels.isEmpty()) {
+      return Made.nothing(PaperWords.NO_PANS);
+    }
+    List<List<Packing.Placed>> bodies = Packing.pages(page.room(), GAP_MM, labels);
     String title = ChartWords.labelsTitle(lineup.name());
     List<Sheet> sheets = new ArrayList<>();
     for (int i = 0; i < bodies.size(); i++) {
@@ -51,10 +57,10 @@ public final class PanLabels {
               List.of(ChartWords.LABELS),
               body));
     }
-    return new Papers(title, sheets);
+    return Made.of(new Papers(title, sheets));
   }
 
-  private static List<Face> labels(Kit kit, Lineup lineup) {
+  private static List<Face> labels(Kit kit, Lineup lineup, LabelOptions.Places places) {
     List<Face> labels = new ArrayList<>();
     for (Well well : kit.boxOf(lineup).wells()) {
       if (well.kind() != WellKind.DAB) {
@@ -63,8 +69,11 @@ public final class PanLabels {
             .map(filling -> kit.shelf().find(filling.paintId()).orElseThrow())
             .ifPresent(
                 paint -> {
-                  for (Place place : Place.values()) {
-                    labels.add(label(well, paint, place));
+                  if (places != LabelOptions.Places.BASE) {
+                    labels.add(label(well, paint, Place.SIDE));
+                  }
+                  if (places != LabelOptions.Places.SIDE) {
+                    labels.add(label(well, paint, Place.BASE));
                   }
                 });
       }

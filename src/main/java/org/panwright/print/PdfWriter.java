@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.zip.CRC32;
+import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -51,6 +52,15 @@ public final class PdfWriter {
       return bytes.toByteArray();
     } catch (IOException e) {
       throw new UncheckedIOException("a PDF in memory could not be written", e);
+    }
+  }
+
+  /** Whether a file is a PDF that this class made. */
+  public static boolean wrote(byte[] file) {
+    try (PDDocument document = Loader.loadPDF(file)) {
+      return PROGRAM.equals(document.getDocumentInformation().getCreator());
+    } catch (IOException e) {
+      return false;
     }
   }
 

@@ -26,6 +26,9 @@ public final class CommandWords {
   /** The light and observer of every figure. */
   public static final String LIGHT = "D65, CIE 1931 2° observer";
 
+  /** The program's name. */
+  public static final String PROGRAM = "Panwright";
+
   /** Said when no command was named. */
   public static final String NO_COMMAND =
       "Name a command: report, mix, mixcheck or compare; --help explains them.";
@@ -35,10 +38,10 @@ public final class CommandWords {
 
   private static final String REPORT_HELP =
       """
-      report KIT [--lineup NAME] --out DIR
-          Writes the papers and findings of a lineup (the first one unless named) into a folder: key
-          card, mixing chart, swatch ladder and pan labels as PDF at true size, findings.txt to read,
-          report.json for scripts.\
+      report KIT [--lineup NAME] [--paper SIZE] --out DIR
+          Writes the papers and findings of a lineup (the first one unless named) into a folder: all
+          papers as PDF at true size, papers.pdf with all of them in one, findings.txt to read,
+          report.json for scripts. SIZE is A3, A4 (if none is named), A5, Letter, Legal or Tabloid.\
       """;
 
   private static final String MIX_HELP =
@@ -171,6 +174,23 @@ public final class CommandWords {
         .formatted(quoted(folder.toString()));
   }
 
+  /** A file of another origin stands where the report would write. */
+  public static String notOurs(String file, Path folder) {
+    return "%s in %s was not written by a report, so it is left alone and nothing was written; move it or choose another folder with --out."
+        .formatted(quoted(file), quoted(folder.toString()));
+  }
+
+  /** There is no paper of that size. */
+  public static String unknownPaper(String name, List<String> known) {
+    return "%s is no paper size the program knows; write %s."
+        .formatted(quoted(name), Lists.or(known));
+  }
+
+  /** One of the papers was not written. */
+  public static String notWritten(String file, String why) {
+    return file + " is left out. " + why;
+  }
+
   /** The report is written. */
   public static String reportWritten(String lineup, Path folder, List<String> files) {
     return "The report on %s is in %s: %s."
@@ -261,7 +281,9 @@ public final class CommandWords {
     Kit kit = judgement.kit();
     Lineup lineup = kit.lineup(judgement.lineupId()).orElseThrow();
     List<String> lines = new ArrayList<>();
-    lines.add("%s, %s in %s".formatted(kit.name(), lineup.name(), kit.boxOf(lineup).name()));
+    lines.add(
+        "%s report on %s, %s in %s"
+            .formatted(PROGRAM, kit.name(), lineup.name(), kit.boxOf(lineup).name()));
     lines.add("");
     for (Well well : kit.boxOf(lineup).wells()) {
       lines.add(well(well, lineup.in(well.id()), kit));

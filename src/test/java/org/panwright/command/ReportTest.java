@@ -2,6 +2,7 @@ package org.panwright.command;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -11,9 +12,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
@@ -56,6 +61,7 @@ class ReportTest {
             "mixing-chart.pdf",
             "swatch-ladder.pdf",
             "pan-labels.pdf",
+            "papers.pdf",
             "findings.txt",
             "report.json");
     for (String paper : out.toFile().list((in, name) -> name.endsWith(".pdf"))) {
@@ -63,6 +69,50 @@ class ReportTest {
     }
     assertThat(console.said()).contains("key-card.pdf");
     assertThat(console.complained()).isEmpty();
+  }
+
+  @Test
+  void anEarlierReportIsReplaced() throws Exception {
+    report();
+    byte[] first = Files.readAllBytes(out.resolve("papers.pdf"));
+
+    report("--paper", "letter");
+
+    assertThat(Files.readAllBytes(out.resolve("papers.pdf"))).isNotEqualTo(first);
+    assertThat(out.toFile().list()).hasSize(7);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"key-card.pdf", "papers.pdf", "findings.txt", "report.json"})
+  void aFileOfAnotherOriginIsLeftAloneAndNothingIsWritten(String name) throws Exception {
+    Files.createDirectories(out);
+    Files.writeString(out.resolve(name), "my own notes");
+
+    int exit = console.run("report", file.toString(), "--out", out.toString());
+
+    assertThat(exit).isEqualTo(2);
+    assertThat(console.complained()).contains(name, "was not written by a report", "--out");
+    assertThat(out.toFile().list()).containsExactly(name);
+    assertThat(Files.readString(out.resolve(name))).isEqualTo("my own notes");
+  }
+
+  @Test
+  void anUnknownPaperIsRefusedWithTheKnownOnes() {
+    int exit = console.run("report", file.toString(), "--paper", "quarto", "--out", out.toString());
+
+    assertThat(exit).isEqualTo(2);
+    assertThat(console.complained())
+        .contains("“quarto” is no paper size", "A3, A4, A5, Letter, Legal or Tabloid");
+  }
+
+  /** ISO 216: A5 measures 148 × 210 mm. */
+  @Test
+  void papersComeInTheSizeAskedFor() throws Exception {
+    report("--paper", "A5");
+
+    try (PDDocument pdf = Loader.loadPDF(out.resolve("swatch-ladder.pdf").toFile())) {
+      assertThat(pdf.getPage(0).getMediaBox().getWidth() / 72 * 25.4).isCloseTo(148, offset(0.01));
+    }
   }
 
   @Test
@@ -216,7 +266,7 @@ class ReportTest {
     assertThat(report.get("ring").get(0).doubleValue()).isZero();
     assertThat(Files.readString(out.resolve("findings.txt"))).contains("empty");
     assertThat(out.toFile().list())
-        .containsExactlyInAnyOrder("key-card.pdf", "findings.txt", "report.json");
+        .containsExactlyInAnyOrder("key-card.pdf", "papers.pdf", "findings.txt", "report.json");
   }
 
   @Test

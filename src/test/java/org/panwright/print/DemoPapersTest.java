@@ -47,6 +47,6 @@ class DemoPapersTest {
       SheetChecks.check(MixingChart.of(DEMO, lineup, CardKits.LIBRARY, options));
     }
     SheetChecks.check(SwatchLadder.of(DEMO, lineup, PaperFormat.A4));
-    SheetChecks.check(PanLabels.of(DEMO, lineup, PaperFormat.A4));
+    SheetChecks.check(PanLabels.of(DEMO, lineup, LabelOptions.USUAL).papers().orElseThrow());
   }
 }

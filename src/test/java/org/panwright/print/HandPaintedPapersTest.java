@@ -88,7 +88,7 @@ class HandPaintedPapersTest {
     assertThatThrownBy(
             () -> new ChartOptions(Shape.SQUARE, OptionalDouble.of(2), PaperFormat.A4, false))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("a cell measures 8..60 mm, was 2.0");
+        .hasMessage("a cell measures 8..300 mm, was 2.0");
   }
 
   @Test
@@ -109,22 +109,24 @@ class HandPaintedPapersTest {
     SheetChecks.check(chart(nasty, Shape.SQUARE, OptionalDouble.empty(), paper, true));
     SheetChecks.check(chart(nasty, Shape.TRIANGLE, OptionalDouble.of(8), paper, false));
     SheetChecks.check(SwatchLadder.of(nasty, CardKits.LINEUP, paper));
-    SheetChecks.check(PanLabels.of(nasty, CardKits.LINEUP, paper));
+    SheetChecks.check(labels(nasty, LabelOptions.USUAL.withPaper(paper)));
   }
 
   @Test
-  void anEmptyLineupMakesEmptyPapers() {
-    Kit bare = CardKits.kit(CardKits.rows(1, 6, 104, 60), List.of(), "bare");
+  void oneOfTheTwoPlacesMayBeChosen() {
+    List<Mark.Rectangle> sides =
+        rectangles(labels(TWELVE, LabelOptions.USUAL.withPlaces(LabelOptions.Places.SIDE)));
+    List<Mark.Rectangle> bases =
+        rectangles(labels(TWELVE, LabelOptions.USUAL.withPlaces(LabelOptions.Places.BASE)));
 
-    SheetChecks.check(chart(bare, Shape.SQUARE, OptionalDouble.empty(), PaperFormat.A4, true));
-    SheetChecks.check(SwatchLadder.of(bare, CardKits.LINEUP, PaperFormat.A4));
-    SheetChecks.check(PanLabels.of(bare, CardKits.LINEUP, PaperFormat.A4));
+    assertThat(sides).hasSize(12).allMatch(label -> label.area().heightMm() == 8);
+    assertThat(bases).hasSize(12).allMatch(label -> label.area().heightMm() == 13);
   }
 
   /** Common practice: a slip of 17 × 13 mm goes under a half pan. */
   @Test
   void labelsHaveTheSizeOfTheirPans() {
-    Papers papers = PanLabels.of(TWELVE, CardKits.LINEUP, PaperFormat.A4);
+    Papers papers = labels(TWELVE, LabelOptions.USUAL);
 
     assertThat(rectangles(papers)).hasSize(24);
     assertThat(rectangles(papers).get(0).area().widthMm()).isEqualTo(17, offset(1e-9));
@@ -137,8 +139,7 @@ class HandPaintedPapersTest {
 
   @Test
   void dabsGetNoLabel() {
-    Papers papers =
-        PanLabels.of(CardKits.kit(CardKits.twelveWithDabs()), CardKits.LINEUP, PaperFormat.A4);
+    Papers papers = labels(CardKits.kit(CardKits.twelveWithDabs()), LabelOptions.USUAL);
 
     assertThat(rectangles(papers)).hasSize(24);
   }
@@ -161,6 +162,10 @@ class HandPaintedPapersTest {
           CardKits.paint("p" + i, names[i % names.length], "PB29", "PY150", "PBr24", "PR101"));
     }
     return CardKits.kit(new Box("box", "box", 160, 60, 160, 60, wells), paints, "x".repeat(300));
+  }
+
+  private static Papers labels(Kit kit, LabelOptions options) {
+    return PanLabels.of(kit, CardKits.LINEUP, options).papers().orElseThrow();
   }
 
   private static Papers chart(

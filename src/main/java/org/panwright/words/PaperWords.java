@@ -1,0 +1,62 @@
+package org.panwright.words;
+
+import java.util.List;
+import java.util.Locale;
+
+/** What is said about papers of any kind. */
+public final class PaperWords {
+  /** Where a paper needs paints. */
+  public static final String NO_PAINTS =
+      "The lineup has no paints yet. Put some into its wells; then there is something to print.";
+
+  /** Where labels need pans. */
+  public static final String NO_PANS =
+      "The lineup fills no pan, and dabs get no labels. Put a paint into a pan or half pan first.";
+
+  private PaperWords() {}
+
+  /** The title of all papers together. */
+  public static String all(String occasion) {
+    return "Papers: " + occasion;
+  }
+
+  /** A size of paper by its international name. */
+  public static String format(String name) {
+    return switch (name) {
+      case "LETTER" -> "Letter";
+      case "LEGAL" -> "Legal";
+      case "TABLOID" -> "Tabloid";
+      default -> name;
+    };
+  }
+
+  /**
+   * Why □ stands in the print.
+   *
+   * @param names that hold letters or signs without a shape; may be empty
+   */
+  public static String unprintable(List<String> names) {
+    String where =
+        names.isEmpty()
+            ? "a name"
+            : Lists.and(
+                names.stream()
+                    .limit(3)
+                    .map(name -> WordParts.quoted(WordParts.shortened(name)))
+                    .toList());
+    String more = names.size() > 3 ? " and %d more".formatted(names.size() - 3) : "";
+    return "Some letters or signs of %s%s cannot be printed; \u25A1 stands for each."
+        .formatted(where, more);
+  }
+
+  /** Where not even one cell of a chart goes on its paper. */
+  public static String cellTooLarge(double cellMm, String paper, double largestMm) {
+    return String.format(
+        Locale.ROOT,
+        "A cell of %.0f mm does not go on %s beside the names of the paints; the largest that does"
+            + " measures %.0f mm. Choose smaller cells or larger paper.",
+        cellMm,
+        paper,
+        Math.floor(largestMm));
+  }
+}
