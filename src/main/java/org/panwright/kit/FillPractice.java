@@ -9,7 +9,6 @@ package org.panwright.kit;
  * @param dryingDays each layer dries open, 0..60
  * @param shrinkage share of its volume wet paint loses on drying, 0..0.8
  * @param dabMl dry paint of a dab, above 0 up to 5
- * @param sheetMl dry paint one paint loses on an A5 sheet of light washes, 0..1
  * @param refillBelow a well is refilled when less than this share of a full one is left, 0..1
  */
 public record FillPractice(
@@ -18,13 +17,12 @@ public record FillPractice(
     double dryingDays,
     double shrinkage,
     double dabMl,
-    double sheetMl,
     double refillBelow) {
   /**
    * Usual practice: not to the brim, in thirds, each layer dry after some days, a third lost on
-   * drying (25–40 %), a dab of 0.2 ml (0.1–0.3), 0.035 ml a sheet (0.02–0.05).
+   * drying (25–40 %), a dab of 0.2 ml (0.1–0.3).
    */
-  public static final FillPractice USUAL = new FillPractice(0.85, 3, 3, 0.33, 0.2, 0.035, 0.3);
+  public static final FillPractice USUAL = new FillPractice(0.85, 3, 3, 0.33, 0.2, 0.3);
 
   public FillPractice {
     requireWithin("full height", fullHeight, 0.05, 1);
@@ -32,7 +30,6 @@ public record FillPractice(
     requireWithin("drying days", dryingDays, 0, 60);
     requireWithin("shrinkage", shrinkage, 0, 0.8);
     requireWithin("dab", dabMl, 0.01, 5);
-    requireWithin("paint per sheet", sheetMl, 0, 1);
     requireWithin("refill below", refillBelow, 0, 1);
   }
 

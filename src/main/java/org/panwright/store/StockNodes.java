@@ -95,7 +95,6 @@ final class StockNodes {
     node.put("dryingDays", practice.dryingDays());
     node.put("shrinkage", practice.shrinkage());
     node.put("dabMl", practice.dabMl());
-    node.put("sheetMl", practice.sheetMl());
     node.put("refillBelow", practice.refillBelow());
     return writer.finish(HERE.child("practice"), node);
   }

@@ -175,7 +175,6 @@ final class StockReader {
             number(here, group.at("dryingDays"), 0, 60, usual.dryingDays()),
             number(here, group.at("shrinkage"), 0, 0.8, usual.shrinkage()),
             number(here, group.at("dabMl"), 0.01, 5, usual.dabMl()),
-            number(here, group.at("sheetMl"), 0, 1, usual.sheetMl()),
             number(here, group.at("refillBelow"), 0, 1, usual.refillBelow()));
     reading.keepRest(here, group);
     return practice;

@@ -33,7 +33,7 @@ final class RandomStockEdits {
       case 6 ->
           Optional.of(
               new StockEdit.SetPractice(
-                  new FillPractice(0.8, 1 + random.nextInt(6), 2, 0.3, 0.2, 0.03, 0.25)));
+                  new FillPractice(0.8, 1 + random.nextInt(6), 2, 0.3, 0.2, 0.25)));
       case 7 ->
           Optional.of(new StockEdit.SetTolerance(new FitTolerance(random.nextInt(20) / 10.0, 1.5)));
       case 8 ->

@@ -75,7 +75,7 @@ final class StockedKit {
                 "")),
         List.of(new FilledWell("b1", "w2", "p1", LocalDate.of(2026, 3, 1), 1.7, 0.9)),
         pans,
-        new FillPractice(0.8, 2, 4.5, 0.3, 0.15, 0.03, 0.2),
+        new FillPractice(0.8, 2, 4.5, 0.3, 0.15, 0.2),
         new FitTolerance(0.4, 1.2));
   }
 }
