@@ -7,6 +7,7 @@ import org.panwright.kit.Edit;
 import org.panwright.paint.Lightfastness;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Pigment;
+import org.panwright.paint.PigmentLibrary;
 
 /** Finds the paints of a lineup that fade. */
 final class FadingSearch {
@@ -18,25 +19,29 @@ final class FadingSearch {
   static List<Finding> of(Case open) {
     List<Finding> found = new ArrayList<>();
     for (Paint paint : open.paints()) {
-      if (fades(open, paint)) {
+      if (fades(paint, open.library())) {
         found.add(fading(open, paint));
       }
     }
     return found;
   }
 
-  private static boolean fades(Case open, Paint paint) {
-    return paint.handling().lightfastness().isPoor() || fugitive(open, paint);
+  /** The ids of the paints that fade. */
+  static List<String> fading(List<Paint> paints, PigmentLibrary library) {
+    return paints.stream().filter(paint -> fades(paint, library)).map(Paint::id).toList();
+  }
+
+  private static boolean fades(Paint paint, PigmentLibrary library) {
+    return paint.handling().lightfastness().isPoor() || fugitive(paint, library);
   }
 
   /** A fugitive pigment counts unless the tube itself names a category of I or II. */
-  private static boolean fugitive(Case open, Paint paint) {
+  private static boolean fugitive(Paint paint, PigmentLibrary library) {
     Lightfastness stated = paint.handling().lightfastness();
     boolean vouchedFor = stated == Lightfastness.I || stated == Lightfastness.II;
     return !vouchedFor
         && paint.pigments().stream()
-            .anyMatch(
-                part -> open.library().find(part.pigment()).map(Pigment::fugitive).orElse(false));
+            .anyMatch(part -> library.find(part.pigment()).map(Pigment::fugitive).orElse(false));
   }
 
   private static Fading fading(Case open, Paint paint) {
@@ -44,7 +49,7 @@ final class FadingSearch {
     double least = NEAR;
     for (Paint other : open.atHand()) {
       double away = open.apart(paint.id(), other.id());
-      if (away < least && !fades(open, other)) {
+      if (away < least && !fades(other, open.library())) {
         least = away;
         nearest = other.id();
       }
@@ -54,7 +59,7 @@ final class FadingSearch {
     return new Fading(
         paint.id(),
         paint.handling().lightfastness(),
-        fugitive(open, paint),
+        fugitive(paint, open.library()),
         instead,
         instead.isPresent() ? least : 0,
         cure);

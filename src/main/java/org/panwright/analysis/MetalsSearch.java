@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Pigment;
+import org.panwright.paint.PigmentLibrary;
 import org.panwright.paint.PigmentShare;
 
 /** Finds the metals in a lineup's pigments that call for care. */
@@ -13,11 +14,16 @@ final class MetalsSearch {
   private MetalsSearch() {}
 
   static List<Finding> of(Case open) {
+    Map<String, List<String>> found = metals(open.paints(), open.library());
+    return found.isEmpty() ? List.of() : List.of(new Metals(found));
+  }
+
+  /** The ids of the paints by chemical symbol. */
+  static Map<String, List<String>> metals(List<Paint> paints, PigmentLibrary library) {
     Map<String, List<String>> found = new TreeMap<>();
-    for (Paint paint : open.paints()) {
+    for (Paint paint : paints) {
       for (PigmentShare part : paint.pigments()) {
-        for (String metal :
-            open.library().find(part.pigment()).map(Pigment::metals).orElse(List.of())) {
+        for (String metal : library.find(part.pigment()).map(Pigment::metals).orElse(List.of())) {
           List<String> holders = found.computeIfAbsent(metal, m -> new ArrayList<>());
           if (!holders.contains(paint.id())) {
             holders.add(paint.id());
@@ -25,6 +31,6 @@ final class MetalsSearch {
         }
       }
     }
-    return found.isEmpty() ? List.of() : List.of(new Metals(found));
+    return found;
   }
 }
