@@ -31,7 +31,7 @@ public final class CommandWords {
 
   /** Said when no command was named. */
   public static final String NO_COMMAND =
-      "Name a command: report, mix, mixcheck or compare; --help explains them.";
+      "Name a command: report, mix, mixcheck, compare or pack; --help explains them.";
 
   /** Said when {@code mix} has nothing to mix. */
   public static final String NO_PARTS = "Say what to mix, for example: mix PB29:2 PBr7 --wash milk";
@@ -67,6 +67,13 @@ public final class CommandWords {
           from the first to the second, and what has to be moved in the real box.\
       """;
 
+  private static final String PACK_HELP =
+      """
+      pack KIT --outing NAME [--json]
+          Says what an outing takes by usual practice: paint, water, paper, brushes, how long each
+          paint in the box lasts, and what is still to pack.\
+      """;
+
   private static final String CODES =
       """
       Ends with 0 when done, 2 after bad use or bad input (with a line that says what), 1 after a
@@ -82,6 +89,7 @@ public final class CommandWords {
       case "mix" -> MIX_HELP;
       case "mixcheck" -> MIXCHECK_HELP;
       case "compare" -> COMPARE_HELP;
+      case "pack" -> PACK_HELP;
       default ->
           String.join(
               "\n\n",
@@ -90,13 +98,14 @@ public final class CommandWords {
               MIX_HELP,
               MIXCHECK_HELP,
               COMPARE_HELP,
+              PACK_HELP,
               CODES);
     };
   }
 
   /** The first word is no command. */
   public static String unknownCommand(String word) {
-    return "There is no command %s; there are report, mix, mixcheck and compare (--help explains them)."
+    return "There is no command %s; there are report, mix, mixcheck, compare and pack (--help explains them)."
         .formatted(quoted(word));
   }
 

@@ -103,7 +103,7 @@ public final class EditWords {
     } else if (edit instanceof Edit.AddOuting e) {
       return "add outing " + e.outing().name();
     } else if (edit instanceof Edit.ChangeOuting e) {
-      return "change outing " + e.outing().name();
+      return OutingEditWords.ofChange(e.outing(), before);
     } else if (edit instanceof Edit.RemoveOuting e) {
       return "remove " + outing(before, e.outingId());
     } else if (edit instanceof Edit.SetPaper e) {
