@@ -26,13 +26,7 @@ public record Srgb(double red, double green, double blue) {
    * <pre>decoded = v / 12.92 for v ≤ 0.04045, ((v + 0.055) / 1.055)^2.4 above</pre>
    */
   public Xyz toXyzD65() {
-    double r = decode(red);
-    double g = decode(green);
-    double b = decode(blue);
-    return new Xyz(
-        506752.0 / 1228815 * r + 87881.0 / 245763 * g + 12673.0 / 70218 * b,
-        87098.0 / 409605 * r + 175762.0 / 245763 * g + 12673.0 / 175545 * b,
-        7918.0 / 409605 * r + 87881.0 / 737289 * g + 1001167.0 / 1053270 * b);
+    return new LinearSrgb(decode(red), decode(green), decode(blue)).toXyzD65();
   }
 
   /** The decoded, light-linear value of one encoded coordinate. */
