@@ -46,8 +46,7 @@ public final class SwatchSheet {
     String title = SwatchSheetWords.title(kit);
     List<Sheet> all = new ArrayList<>();
     for (int i = 0; i < pages; i++) {
-      List<Paint> some =
-          paints.subList(i * perPage, Math.min(paints.size(), (i + 1) * perPage));
+      List<Paint> some = paints.subList(i * perPage, Math.min(paints.size(), (i + 1) * perPage));
       PageCode code = new PageCode(format, i + 1, pages, number);
       all.add(
           sheet.page.sheet(
@@ -115,8 +114,7 @@ public final class SwatchSheet {
         TextFit.of(Typeface.BOLD, NAME_PT).within(paint.name(), width, room - codes.heightMm());
     List<Mark> marks =
         new ArrayList<>(name.as(Role.PARAGRAPH, head.x(), head.y(), width, Align.LEFT));
-    marks.addAll(
-        codes.as(Role.PARAGRAPH, head.x(), head.y() + name.heightMm(), width, Align.LEFT));
+    marks.addAll(codes.as(Role.PARAGRAPH, head.x(), head.y() + name.heightMm(), width, Align.LEFT));
     marks.addAll(
         Mark.Group.of(Role.DECORATION, squares(cells, PaintMark.of(paint.id()).squares())));
     return marks;
@@ -139,8 +137,7 @@ public final class SwatchSheet {
   }
 
   private static Mark bar(Zone line, double from, double to) {
-    return new Mark.Swatch(
-        new Area(from, line.y(), to - from, line.height()), List.of(Ink.BLACK));
+    return new Mark.Swatch(new Area(from, line.y(), to - from, line.height()), List.of(Ink.BLACK));
   }
 
   private List<Mark> how() {

@@ -10,9 +10,9 @@ public final class SwatchSheetWords {
           + " with bare paper all round, and let it dry lying flat. Full strength: thick as cream,"
           + " straight from the tube. Wash: one measure of that to three of water. With white, with"
           + " black: equal amounts, measured, not judged by strength; paint white and black in rows"
-          + " of their own as well. If wet paint lifts the printed line, trace it with waterproof ink."
-          + " When dry, scan it with all corrections off, or photograph it from straight above in"
-          + " even daylight, all four corner marks in view.";
+          + " of their own as well. If wet paint lifts the printed line, trace it with waterproof"
+          + " ink. When dry, scan it with all corrections off, or photograph it from straight above"
+          + " in even daylight, all four corner marks in view.";
 
   private SwatchSheetWords() {}
 

@@ -6,8 +6,8 @@ import org.panwright.colour.LinearSrgb;
 import org.panwright.colour.Srgb;
 
 /**
- * Colours of three curves and a matrix: sRGB itself, and most embedded profiles (ICC.1:2022, section
- * 8.3.3, "three-component matrix-based").
+ * Colours of three curves and a matrix: sRGB itself, and most embedded profiles (ICC.1:2022,
+ * section 8.3.3, "three-component matrix-based").
  *
  * <pre>(R, G, B) linear sRGB = M (curve(r), curve(g), curve(b))</pre>
  */

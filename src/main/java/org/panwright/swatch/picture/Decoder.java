@@ -39,7 +39,8 @@ final class Decoder {
       if (stopped.getAsBoolean()) {
         throw new CancellationException();
       }
-      if (image.getRaster().getNumBands() < 3 && image.getColorModel().getNumColorComponents() < 3) {
+      if (image.getRaster().getNumBands() < 3
+          && image.getColorModel().getNumColorComponents() < 3) {
         throw new PictureFaultException(new PictureFault.Grey());
       }
       return PictureFile.picture(header, image, step);

@@ -50,8 +50,7 @@ final class EmbeddedProfile {
     double[][] matrix = new double[3][3];
     for (int c = 0; c < 3; c++) {
       curves[c] = ToneCurve.read(profile.getData(CURVES[c]));
-      LinearSrgb primary =
-          TabledColours.ofPcs(new float[] {toPcs[0][c], toPcs[1][c], toPcs[2][c]});
+      LinearSrgb primary = TabledColours.ofPcs(new float[] {toPcs[0][c], toPcs[1][c], toPcs[2][c]});
       matrix[0][c] = primary.red();
       matrix[1][c] = primary.green();
       matrix[2][c] = primary.blue();

@@ -50,12 +50,7 @@ final class JpegHeader {
     ByteArrayOutputStream whole = new ByteArrayOutputStream();
     header.profile.values().forEach(part -> whole.write(part, 0, part.length));
     return new PictureHeader(
-        true,
-        header.width,
-        header.height,
-        header.orientation,
-        whole.toByteArray(),
-        header.quality);
+        true, header.width, header.height, header.orientation, whole.toByteArray(), header.quality);
   }
 
   private int segments() throws PictureFaultException {
@@ -69,7 +64,7 @@ final class JpegHeader {
         at++;
         continue;
       }
-      int length = (at(at + 2) << 8) | at(at + 3);
+      int length = sixteen(at + 2);
       if (length < 2 || at + 2 + length > file.length) {
         throw broken();
       }
@@ -93,7 +88,11 @@ final class JpegHeader {
       namesFurther = true;
     } else if (marker == DQT) {
       quality = Math.min(quality, JpegQuality.of(Arrays.copyOfRange(file, from, to)));
-    } else if (marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc) {
+    } else if (marker >= 0xc0
+        && marker <= 0xcf
+        && marker != 0xc4
+        && marker != 0xc8
+        && marker != 0xcc) {
       frame(marker, from, to);
     }
   }
@@ -102,8 +101,8 @@ final class JpegHeader {
     if (to - from < 6 || width >= 0) {
       throw broken();
     }
-    height = (at(from + 1) << 8) | at(from + 2);
-    width = (at(from + 3) << 8) | at(from + 4);
+    height = sixteen(from + 1);
+    width = sixteen(from + 3);
     channels = at(from + 5);
     if (at(from) != 8) {
       throw new PictureFaultException(new PictureFault.RareJpeg(at(from) + " bits"));
@@ -136,8 +135,8 @@ final class JpegHeader {
   }
 
   /**
-   * Where the picture's end is marked, or −1: then the file was cut short. Within a scan a byte 0xff
-   * is followed by 0 or a restart marker.
+   * Where the picture's end is marked, or −1: then the file was cut short. Within a scan a byte
+   * 0xff is followed by 0 or a restart marker.
    */
   private int end(int scan) {
     for (int i = scan; i + 2 <= file.length; i++) {
@@ -151,6 +150,10 @@ final class JpegHeader {
   private boolean begins(int from, int to, byte[] name) {
     return to - from >= name.length
         && Arrays.equals(file, from, from + name.length, name, 0, name.length);
+  }
+
+  private int sixteen(int place) {
+    return (at(place) << 8) | at(place + 1);
   }
 
   private int at(int place) {

@@ -17,9 +17,9 @@ import java.util.function.DoubleConsumer;
 /**
  * Reads a PNG or JPEG of red, green and blue.
  *
- * <p>What the file says of itself is checked before a pixel is decoded. Samples of 8 and 16 bits, an
- * embedded ICC profile (sRGB where there is none), the camera's orientation. Transparent pixels are
- * laid on white. Grey, CMYK and moving pictures are refused.
+ * <p>What the file says of itself is checked before a pixel is decoded. Samples of 8 and 16 bits,
+ * an embedded ICC profile (sRGB where there is none), the camera's orientation. Transparent pixels
+ * are laid on white. Grey, CMYK and moving pictures are refused.
  */
 public final class PictureFile {
   /** The largest picture that is read, in millions of pixels. */
@@ -50,8 +50,7 @@ public final class PictureFile {
         checkLength(file, MOST_JPEG_BYTES);
         byte[] whole = Files.readAllBytes(file);
         PictureHeader header = checked(JpegHeader.read(whole));
-        return Decoder.decode(
-            header, new java.io.ByteArrayInputStream(whole), progress, stopped);
+        return Decoder.decode(header, new java.io.ByteArrayInputStream(whole), progress, stopped);
       }
       if (PngHeader.begins(start)) {
         checkLength(file, MOST_BYTES);
@@ -92,8 +91,7 @@ public final class PictureFile {
 
   private static PictureHeader checked(PictureHeader header) throws PictureFaultException {
     if (header.width() < 1 || header.height() < 1) {
-      throw new PictureFaultException(
-          new PictureFault.NoPixels(header.width(), header.height()));
+      throw new PictureFaultException(new PictureFault.NoPixels(header.width(), header.height()));
     }
     boolean tooMany = header.width() > MOST_MEGAPIXELS * 1_000_000L / header.height();
     if (tooMany || Math.max(header.width(), header.height()) > 65_535) {
@@ -132,6 +130,6 @@ public final class PictureFile {
         EmbeddedProfile.colours(header.profile()),
         step,
         header.quality(),
-        (double) translucent / (all.length / 3));
+        3.0 * translucent / all.length);
   }
 }

@@ -6,7 +6,9 @@ import org.panwright.colour.Light;
 import org.panwright.colour.LinearSrgb;
 import org.panwright.colour.Xyz;
 
-/** Colours of a profile that is more than curves and a matrix, looked up once in a cube of nodes. */
+/**
+ * Colours of a profile that is more than curves and a matrix, looked up once in a cube of nodes.
+ */
 final class TabledColours implements FileColours {
   private static final int NODES = 33;
 
@@ -28,8 +30,7 @@ final class TabledColours implements FileColours {
   /** From the profile connection space, whose white is D50. */
   static LinearSrgb ofPcs(float[] xyz) {
     return LinearSrgb.ofXyzD65(
-        Adaptation.adapt(
-            new Xyz(xyz[0], xyz[1], xyz[2]), Light.D50.white(), Light.D65.white()));
+        Adaptation.adapt(new Xyz(xyz[0], xyz[1], xyz[2]), Light.D50.white(), Light.D65.white()));
   }
 
   @Override

@@ -100,8 +100,7 @@ record Blot(double area, Point middle, double solidity, double slimness) {
       double half = (a + d) / 2;
       double root = Math.sqrt(Math.max(0, half * half - det));
       double slimness = Math.sqrt((half + root) / Math.max(1e-9, half - root));
-      return new Blot(
-          count, new Point(mx + 0.5, my + 0.5), 12 * Math.sqrt(det) / count, slimness);
+      return new Blot(count, new Point(mx + 0.5, my + 0.5), 12 * Math.sqrt(det) / count, slimness);
     }
   }
 }

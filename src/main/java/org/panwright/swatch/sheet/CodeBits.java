@@ -33,6 +33,8 @@ final class CodeBits {
       whole = (whole << 1) | bit;
     }
     long number = whole >>> CHECK;
-    return Crc8.of(number, count) == (whole & 0xff) ? OptionalLong.of(number) : OptionalLong.empty();
+    return Crc8.of(number, count) == (whole & 0xff)
+        ? OptionalLong.of(number)
+        : OptionalLong.empty();
   }
 }

@@ -83,8 +83,7 @@ final class PaperField {
       }
     }
     double used = Arrays.stream(weights).filter(w -> w > 0.1).count();
-    return Optional.of(
-        new PaperField(curves, midX, midY, half, used / spots.size(), spread));
+    return Optional.of(new PaperField(curves, midX, midY, half, used / spots.size(), spread));
   }
 
   /** How bare paper would look at a place. */

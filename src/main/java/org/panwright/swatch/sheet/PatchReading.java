@@ -13,4 +13,14 @@ import org.panwright.colour.Lab;
  * @param pixels how many were looked at
  */
 public record PatchReading(
-    Lab lab, double spread, double full, double empty, double leftOut, int pixels) {}
+    Lab lab, double spread, double full, double empty, double leftOut, int pixels) {
+  private static final double BEYOND = 0.5;
+
+  /**
+   * Whether the picture cannot hold the colour: in more than half of the pixels a channel lies at
+   * the end of its scale. What was read is then paler than the paint.
+   */
+  public boolean isBeyondPicture() {
+    return full > BEYOND || empty > BEYOND;
+  }
+}

@@ -24,7 +24,9 @@ public record RowReading(
     onLine = Map.copyOf(onLine);
   }
 
-  /** Whether all patches are as bare as the paper, within 2 in CIEDE2000 on it and 2.5 on the line. */
+  /**
+   * Whether all patches are as bare as the paper, within 2 in CIEDE2000 on it and 2.5 on the line.
+   */
   boolean isBlank(org.panwright.colour.Lab paper) {
     boolean plain =
         onPaper.values().stream().allMatch(p -> Difference.ciede2000(p.lab(), paper) < 2);

@@ -119,8 +119,7 @@ public final class SheetFinder {
       Point p = round.get(i);
       Point q = round.get((i + 1) % 4);
       Point r = round.get((i + 2) % 4);
-      double turn =
-          (q.x() - p.x()) * (r.y() - q.y()) - (q.y() - p.y()) * (r.x() - q.x());
+      double turn = (q.x() - p.x()) * (r.y() - q.y()) - (q.y() - p.y()) * (r.x() - q.x());
       if (turn <= 0.1 * p.distance(q) * q.distance(r)) {
         return false;
       }
@@ -148,8 +147,7 @@ public final class SheetFinder {
     }
     SheetPlan plan = new SheetPlan(sheet.format());
     double side = place.get().scaleAt(plan.corners().get(0)) / small.step;
-    double ink =
-        SheetPlan.MARK_MM * SheetPlan.MARK_MM - SheetPlan.HOLLOW_MM * SheetPlan.HOLLOW_MM;
+    double ink = SheetPlan.MARK_MM * SheetPlan.MARK_MM - SheetPlan.HOLLOW_MM * SheetPlan.HOLLOW_MM;
     return Math.abs(Math.log(hollow.area() / (side * side * ink)));
   }
 

@@ -9,10 +9,10 @@ import org.panwright.swatch.picture.Zone;
  * Where everything lies on a printed swatch sheet, in millimetres from its upper left corner: what
  * is drawn on it and where the reader looks.
  *
- * <p>Four square marks stand in the corners of a frame, the upper left one hollow. Between the upper
- * two a row of small squares names the sheet and page; another at the head of each row names its
- * paint. A black line runs through the patches of a row, bare between them. All paper between the
- * patches stays bare.
+ * <p>Four square marks stand in the corners of a frame, the upper left one hollow. Between the
+ * upper two a row of small squares names the sheet and page; another at the head of each row names
+ * its paint. A black line runs through the patches of a row, bare between them. All paper between
+ * the patches stays bare.
  */
 public record SheetPlan(SheetFormat format) {
   /** Side of a corner mark. */
@@ -50,10 +50,7 @@ public record SheetPlan(SheetFormat format) {
   public Zone frame() {
     double top = MARGIN_MM + STRIP_MM;
     return new Zone(
-        MARGIN_MM,
-        top,
-        format.widthMm() - 2 * MARGIN_MM,
-        format.heightMm() - MARGIN_MM - top);
+        MARGIN_MM, top, format.widthMm() - 2 * MARGIN_MM, format.heightMm() - MARGIN_MM - top);
   }
 
   /** The four marks: upper left, upper right, lower right, lower left. */
@@ -99,8 +96,7 @@ public record SheetPlan(SheetFormat format) {
   public Zone patch(int row, PatchKind kind) {
     double left = frame().x() + HEAD_MM + 3;
     double pitch = (frame().right() - left) / PatchKind.values().length;
-    return new Zone(
-        left + kind.ordinal() * pitch, top(row), pitch - GAP_MM, PATCH_HEIGHT_MM);
+    return new Zone(left + kind.ordinal() * pitch, top(row), pitch - GAP_MM, PATCH_HEIGHT_MM);
   }
 
   /** The black line of a row, bare where no patch lies. */
@@ -139,8 +135,7 @@ public record SheetPlan(SheetFormat format) {
         Zone patch = patch(row, kind);
         spots.add(new Zone(patch.right() + 1.4, patch.y() + 1, GAP_MM - 2.8, 6));
         double below = PITCH_MM - PATCH_HEIGHT_MM;
-        spots.add(
-            new Zone(patch.x() + 2, patch.bottom() + 1.6, patch.width() - 4, below - 3.2));
+        spots.add(new Zone(patch.x() + 2, patch.bottom() + 1.6, patch.width() - 4, below - 3.2));
       }
     }
     return spots;

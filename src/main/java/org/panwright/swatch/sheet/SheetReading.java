@@ -46,13 +46,11 @@ public record SheetReading(
         throw new ReadingFaultException(new ReadingFault.OutsidePicture());
       }
     }
-    double scale =
-        plan.corners().stream().mapToDouble(place::scaleAt).min().orElseThrow();
+    double scale = plan.corners().stream().mapToDouble(place::scaleAt).min().orElseThrow();
     if (scale < LEAST_PIXELS) {
       throw new ReadingFaultException(new ReadingFault.TooCoarse(scale));
     }
-    Survey survey =
-        Survey.of(picture, place, plan.paperSpots(), paperColour, card, scale);
+    Survey survey = Survey.of(picture, place, plan.paperSpots(), paperColour, card, scale);
     List<RowReading> rows = new ArrayList<>();
     for (int row = 0; row < plan.rows(); row++) {
       RowReading reading = row(picture, place, plan, survey, row);
@@ -84,8 +82,7 @@ public record SheetReading(
     Optional<PatchReading> line =
         lines.isEmpty() ? Optional.empty() : Optional.of(lines.get(lines.size() / 2));
     List<Zone> cells = plan.paintCells(row);
-    Optional<PaintMark> mark =
-        CodeReader.squares(picture, place, cells).flatMap(PaintMark::of);
+    Optional<PaintMark> mark = CodeReader.squares(picture, place, cells).flatMap(PaintMark::of);
     return new RowReading(row, mark, onPaper, onLine, line);
   }
 }

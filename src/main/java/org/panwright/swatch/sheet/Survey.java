@@ -65,8 +65,7 @@ public final class Survey {
     if (field.used() < LEAST_USED || field.spread() > MOST_SPREAD || brightest < DARKEST_PAPER) {
       throw new ReadingFaultException(new ReadingFault.NoBarePaper());
     }
-    Lab paper =
-        card.flatMap(c -> paperByCard(reader, field, c)).orElse(paperColour);
+    Lab paper = card.flatMap(c -> paperByCard(reader, field, c)).orElse(paperColour);
     return new Survey(
         reader,
         new PaperCorrection(field, paper),
@@ -75,8 +74,7 @@ public final class Survey {
   }
 
   /** The card's colour is known, so it says what white would have looked like in its place. */
-  private static Optional<Lab> paperByCard(
-      SpotReader reader, PaperField field, Card card) {
+  private static Optional<Lab> paperByCard(SpotReader reader, PaperField field, Card card) {
     return reader
         .read(card.zone())
         .map(

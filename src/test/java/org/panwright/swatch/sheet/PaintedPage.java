@@ -73,7 +73,8 @@ final class PaintedPage {
 
   /** Paints a zone, not quite to its edges. */
   void paint(Zone zone, List<PaintLoad> paints) {
-    Zone painted = new Zone(zone.x() + 0.4, zone.y() + 0.3, zone.width() - 0.6, zone.height() - 0.5);
+    Zone painted =
+        new Zone(zone.x() + 0.4, zone.y() + 0.3, zone.width() - 0.6, zone.height() - 0.5);
     coats.add(
         new Coat(
             painted,

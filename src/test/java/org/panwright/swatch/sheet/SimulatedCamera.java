@@ -30,6 +30,7 @@ import org.panwright.swatch.picture.Point;
  * @param noise standard deviation at white, in linear light
  * @param quality of the JPEG, 0..1
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record SimulatedCamera(
     int width,
     int height,
@@ -46,7 +47,10 @@ record SimulatedCamera(
         width,
         height,
         List.of(
-            new Point(0.01, 0.01), new Point(0.99, 0.01), new Point(0.99, 0.99), new Point(0.01, 0.99)),
+            new Point(0.01, 0.01),
+            new Point(0.99, 0.01),
+            new Point(0.99, 0.99),
+            new Point(0.01, 0.99)),
         0.95,
         new double[] {1, 1, 1},
         0,
@@ -60,7 +64,10 @@ record SimulatedCamera(
         width,
         height,
         List.of(
-            new Point(0.10, 0.07), new Point(0.93, 0.11), new Point(0.97, 0.96), new Point(0.04, 0.90)),
+            new Point(0.10, 0.07),
+            new Point(0.93, 0.11),
+            new Point(0.97, 0.96),
+            new Point(0.04, 0.90)),
         0.75,
         new double[] {1.12, 1, 0.72},
         0.35,
@@ -98,8 +105,7 @@ record SimulatedCamera(
             new Point(page.widthMm, 0),
             new Point(page.widthMm, page.heightMm),
             new Point(0, page.heightMm));
-    List<Point> seen =
-        corners.stream().map(c -> new Point(c.x() * width, c.y() * height)).toList();
+    List<Point> seen = corners.stream().map(c -> new Point(c.x() * width, c.y() * height)).toList();
     Homography back = Homography.of(seen, paper).orElseThrow();
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     for (int y = 0; y < height; y++) {
