@@ -161,7 +161,7 @@ class EditTest {
     Set<Class<?>> seen = new HashSet<>();
     for (long seed : new long[] {1, 2, 3, 5, 8, 13, 21, 34}) {
       new RandomEdits(seed)
-          .sequence(Kit.empty("start"), 150)
+          .sequence(Kit.empty("start"), 600)
           .forEach(edit -> seen.add(edit.getClass()));
     }
     assertThat(seen).containsAll(kindsOf(Edit.class));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -108,6 +109,8 @@ class FileProblemWordsTest {
       return ValueKind.LIST;
     } else if (type == FieldFault.class) {
       return new FieldFault.Absent();
+    } else if (type == LocalDate.class) {
+      return LocalDate.of(2031, 5, 4);
     } else if (type == FileProblem.class) {
       return new FileProblem.Empty(FILE);
     }
