@@ -15,6 +15,16 @@ public final class FindingListWords {
 
   private FindingListWords() {}
 
+  /** What the button that mutes a finding does, for a screen reader. */
+  public static String mute(String title) {
+    return "Mute: " + title;
+  }
+
+  /** What the button that tells a finding again does, for a screen reader. */
+  public static String tellAgain(String title) {
+    return TELL_AGAIN + ": " + title;
+  }
+
   /** How many findings are muted. */
   public static String muted(int findings) {
     return findings == 1 ? "1 muted finding" : findings + " muted findings";

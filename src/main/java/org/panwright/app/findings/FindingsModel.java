@@ -5,7 +5,9 @@ import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import org.panwright.analysis.Finding;
 import org.panwright.analysis.Judgement;
+import org.panwright.analysis.Muted;
 import org.panwright.app.Session;
+import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
 
 /**
@@ -23,7 +25,8 @@ public final class FindingsModel {
   /** The findings, worst first, with the kit they are about. */
   ObservableValue<Shown> shownProperty() {
     return judgement.map(
-        newest -> newest.map(j -> new Shown(j.kit(), j.findings())).orElse(Shown.NOTHING));
+        newest ->
+            newest.map(j -> new Shown(j.kit(), j.findings(), j.muted())).orElse(Shown.NOTHING));
   }
 
   /** Shows in every view what a finding's cure would bring. */
@@ -41,8 +44,25 @@ public final class FindingsModel {
     finding.cure().ifPresent(session::perform);
   }
 
-  /** Findings and the kit they speak of. */
-  record Shown(Kit kit, List<Finding> findings) {
-    static final Shown NOTHING = new Shown(Kit.empty("none"), List.of());
+  /** Tells a finding no more for this lineup. */
+  void mute(Finding finding, String reason) {
+    session
+        .lineup()
+        .ifPresent(
+            lineup ->
+                session.perform(new Edit.MuteFinding(lineup.id(), finding.key(), reason.strip())));
+  }
+
+  /** Tells a muted finding again. */
+  void tellAgain(Finding finding) {
+    session
+        .lineup()
+        .filter(lineup -> lineup.mute(finding.key()).isPresent())
+        .ifPresent(lineup -> session.perform(new Edit.TellFinding(lineup.id(), finding.key())));
+  }
+
+  /** Findings, those muted, and the kit they speak of. */
+  record Shown(Kit kit, List<Finding> findings, List<Muted> muted) {
+    static final Shown NOTHING = new Shown(Kit.empty("none"), List.of(), List.of());
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.panwright.analysis.Finding;
 import org.panwright.analysis.HueGap;
+import org.panwright.analysis.Muted;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
 import org.panwright.app.ThreePaintKit;
@@ -40,6 +41,29 @@ class FindingsModelTest {
         .hasValueSatisfying(filling -> assertThat(filling.paintId()).isEqualTo("red"));
     assertThat(model.shownProperty().getValue().findings())
         .doesNotHaveAnyElementsOfTypes(HueGap.class);
+  }
+
+  @Test
+  void aMutedFindingLeavesTheListUntilItIsShownAgain() {
+    Finding gap = gap();
+    model.mute(gap, "  no reds in this place ");
+
+    assertThat(model.shownProperty().getValue().findings()).doesNotContain(gap);
+    assertThat(model.shownProperty().getValue().muted())
+        .containsExactly(new Muted(gap, "no reds in this place"));
+
+    model.tellAgain(gap);
+    assertThat(model.shownProperty().getValue().muted()).isEmpty();
+    assertThat(gap()).isEqualTo(gap);
+  }
+
+  @Test
+  void mutingCanBeUndone() {
+    model.mute(gap(), "because");
+    session.undo();
+
+    assertThat(session.kit()).isEqualTo(before);
+    assertThat(model.shownProperty().getValue().muted()).isEmpty();
   }
 
   private Finding gap() {
