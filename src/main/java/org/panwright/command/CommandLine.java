@@ -78,6 +78,7 @@ public final class CommandLine {
           case "mix" -> new Mix();
           case "mixcheck" -> new MixCheck();
           case "compare" -> new Compare();
+          case "choose" -> new Choose();
           case "pack" -> new Pack();
           default -> null;
         });

@@ -31,7 +31,7 @@ public final class CommandWords {
 
   /** Said when no command was named. */
   public static final String NO_COMMAND =
-      "Name a command: report, mix, mixcheck, compare or pack; --help explains them.";
+      "Name a command: report, mix, mixcheck, compare, choose or pack; --help explains them.";
 
   /** Said when {@code mix} has nothing to mix. */
   public static final String NO_PARTS = "Say what to mix, for example: mix PB29:2 PBr7 --wash milk";
@@ -67,6 +67,15 @@ public final class CommandWords {
           from the first to the second, and what has to be moved in the real box.\
       """;
 
+  private static final String CHOOSE_HELP =
+      """
+      choose KIT --wells N [--dabs M] [--must PAINT,...] [--never PAINT,...] [--most K]
+             [--single-pigment] [--no-cadmium] [--lightfastness I|II|III] [--any-paint]
+             [--outing NAME] [--weights RING,REACH,SUBJECTS,DARKS,TRANSPARENCY] [--json]
+          Proposes lineups of N paints in pans and M as dabs from what is owned (--any-paint: from
+          the whole shelf). PAINT is a name or a Colour Index code; K limits each hue group.\
+      """;
+
   private static final String PACK_HELP =
       """
       pack KIT --outing NAME [--json]
@@ -89,6 +98,7 @@ public final class CommandWords {
       case "mix" -> MIX_HELP;
       case "mixcheck" -> MIXCHECK_HELP;
       case "compare" -> COMPARE_HELP;
+      case "choose" -> CHOOSE_HELP;
       case "pack" -> PACK_HELP;
       default ->
           String.join(
@@ -98,6 +108,7 @@ public final class CommandWords {
               MIX_HELP,
               MIXCHECK_HELP,
               COMPARE_HELP,
+              CHOOSE_HELP,
               PACK_HELP,
               CODES);
     };
@@ -105,7 +116,7 @@ public final class CommandWords {
 
   /** The first word is no command. */
   public static String unknownCommand(String word) {
-    return "There is no command %s; there are report, mix, mixcheck, compare and pack (--help explains them)."
+    return "There is no command %s; there are report, mix, mixcheck, compare, choose and pack (--help explains them)."
         .formatted(quoted(word));
   }
 
