@@ -3,11 +3,13 @@ package org.panwright.app;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
-import org.panwright.app.papers.CardModel;
-import org.panwright.app.papers.CardView;
+import org.panwright.app.papers.PapersModel;
+import org.panwright.app.papers.PapersView;
 import org.panwright.app.window.Place;
+import org.panwright.print.PaperFormat;
 import org.panwright.words.WindowWords;
 
 /** The views beside the plan, each built when it is first looked at. */
@@ -21,7 +23,7 @@ final class FurtherViews {
 
   /** The views in the order of their buttons. */
   List<Place> all() {
-    return List.of(new Place(WindowWords.KEY_CARD, this::card));
+    return List.of(new Place(WindowWords.PAPERS, this::papers));
   }
 
   /** Whether every view built so far shows the kit as it is now. */
@@ -29,16 +31,17 @@ final class FurtherViews {
     return settled.stream().allMatch(BooleanSupplier::getAsBoolean);
   }
 
-  private CardView card() {
-    CardModel model =
-        new CardModel(
+  private PapersView papers() {
+    PapersModel model =
+        new PapersModel(
             means.session(),
             means.library(),
+            PaperFormat.usualIn(Locale.getDefault().getCountry()),
             LocalDate::now,
             means.workers().painting(),
             Platform::runLater,
             means.faults()::take);
     settled.add(model::isSettled);
-    return new CardView(model, means.dialogs());
+    return new PapersView(model, means.dialogs());
   }
 }

@@ -161,6 +161,11 @@ public final class Workbench {
     window.showPlace(place);
   }
 
+  /** Shows a view by the name on its button. */
+  public void showPlace(String name) {
+    window.showPlace(name);
+  }
+
   /** Whether all that is shown is of the kit as it is now. */
   public boolean isSettled() {
     boolean judged =

@@ -1,5 +1,7 @@
 package org.panwright.print;
 
+import java.util.List;
+
 /** Papers a printer takes: ISO 216 sizes and the North American ones, upright, in millimetres. */
 public enum PaperFormat {
   A3(297, 420),
@@ -15,6 +17,11 @@ public enum PaperFormat {
   PaperFormat(double widthMm, double heightMm) {
     this.widthMm = widthMm;
     this.heightMm = heightMm;
+  }
+
+  /** What printers of a country take: Letter in North America and the Philippines, else A4. */
+  public static PaperFormat usualIn(String countryCode) {
+    return List.of("US", "CA", "MX", "PH").contains(countryCode) ? LETTER : A4;
   }
 
   /** The short side. */

@@ -13,11 +13,25 @@ public final class PaperWords {
   public static final String NO_PANS =
       "The lineup fills no pan, and dabs get no labels. Put a paint into a pan or half pan first.";
 
+  /** All papers together. */
+  public static final String ALL = "Papers";
+
   private PaperWords() {}
+
+  /** The name of a kind of paper. */
+  public static String name(String kind) {
+    return switch (kind) {
+      case "KEY_CARD" -> "Key card";
+      case "MIXING_CHART" -> "Mixing chart";
+      case "SWATCH_LADDER" -> "Swatch ladder";
+      case "PAN_LABELS" -> "Pan labels";
+      default -> throw new IllegalArgumentException("no name for the paper " + kind);
+    };
+  }
 
   /** The title of all papers together. */
   public static String all(String occasion) {
-    return "Papers: " + occasion;
+    return ALL + ": " + occasion;
   }
 
   /** A size of paper by its international name. */

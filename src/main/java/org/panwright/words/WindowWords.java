@@ -8,8 +8,8 @@ public final class WindowWords {
   /** The view with shelf, box, mix grid and ring. */
   public static final String PLAN = "Plan";
 
-  /** The view of the printed card. */
-  public static final String KEY_CARD = "Key card";
+  /** The view of all that is printed. */
+  public static final String PAPERS = "Papers";
 
   /** What the row of views is, for readers of the screen. */
   public static final String VIEWS = "Choice of view";

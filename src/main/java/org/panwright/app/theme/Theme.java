@@ -19,7 +19,8 @@ public enum Theme {
    * need.
    */
   public List<String> sheets() {
-    return List.of(address(roles), address("base.css"), address("judging.css"));
+    return List.of(
+        address(roles), address("base.css"), address("judging.css"), address("papers.css"));
   }
 
   private static String address(String name) {

@@ -71,6 +71,11 @@ public final class MainWindow {
     places.show(place);
   }
 
+  /** Shows a view by the name on its button. */
+  public void showPlace(String name) {
+    places.show(name);
+  }
+
   /**
    * Puts the window on a stage that has its size already.
    *

@@ -50,6 +50,11 @@ final class Places {
     shown.set(places.get(place));
   }
 
+  /** Shows a view by the name on its button; the view shown stays if there is none. */
+  void show(String name) {
+    places.stream().filter(place -> place.name().equals(name)).findFirst().ifPresent(shown::set);
+  }
+
   /** Where the view chosen is shown. */
   StackPane ground() {
     return ground;
