@@ -22,7 +22,7 @@ final class RandomStockEdits {
   Optional<Edit> next(Kit kit, String freshId) {
     Stock stock = kit.stock();
     Optional<String> paint = any(kit.shelf().paints()).map(p -> p.id());
-    return switch (random.nextInt(11)) {
+    return switch (random.nextInt(15)) {
       case 0, 1 -> paint.map(p -> new StockEdit.AddTube(tube(freshId, p)));
       case 2 ->
           paint.flatMap(
@@ -36,7 +36,7 @@ final class RandomStockEdits {
                   new FillPractice(0.8, 1 + random.nextInt(6), 2, 0.3, 0.2, 0.25)));
       case 7 ->
           Optional.of(new StockEdit.SetTolerance(new FitTolerance(random.nextInt(20) / 10.0, 1.5)));
-      case 8 ->
+      case 8, 11, 12 ->
           paint.flatMap(
               p ->
                   any(kit.boxes())
