@@ -80,6 +80,8 @@ public final class CommandLine {
           case "compare" -> new Compare();
           case "choose" -> new Choose();
           case "pack" -> new Pack();
+          case "fill" -> new Fill();
+          case "fit" -> new Fit();
           default -> null;
         });
   }

@@ -31,7 +31,8 @@ public final class CommandWords {
 
   /** Said when no command was named. */
   public static final String NO_COMMAND =
-      "Name a command: report, mix, mixcheck, compare, choose or pack; --help explains them.";
+      "Name a command: report, mix, mixcheck, compare, choose, fill, fit or pack; --help explains"
+          + " them.";
 
   /** Said when {@code mix} has nothing to mix. */
   public static final String NO_PARTS = "Say what to mix, for example: mix PB29:2 PBr7 --wash milk";
@@ -100,6 +101,8 @@ public final class CommandWords {
       case "compare" -> COMPARE_HELP;
       case "choose" -> CHOOSE_HELP;
       case "pack" -> PACK_HELP;
+      case "fill" -> FillCommandWords.FILL_HELP;
+      case "fit" -> FillCommandWords.FIT_HELP;
       default ->
           String.join(
               "\n\n",
@@ -110,13 +113,16 @@ public final class CommandWords {
               COMPARE_HELP,
               CHOOSE_HELP,
               PACK_HELP,
+              FillCommandWords.FILL_HELP,
+              FillCommandWords.FIT_HELP,
               CODES);
     };
   }
 
   /** The first word is no command. */
   public static String unknownCommand(String word) {
-    return "There is no command %s; there are report, mix, mixcheck, compare, choose and pack (--help explains them)."
+    return ("There is no command %s; there are report, mix, mixcheck, compare, choose, fill, fit and"
+            + " pack (--help explains them).")
         .formatted(quoted(word));
   }
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.panwright.kit.Box;
 import org.panwright.kit.Fill;
+import org.panwright.kit.FilledWell;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.WellKind;
@@ -64,6 +65,16 @@ class DemoKitTest {
                   assertThat(DEMO.shelf().find(id).orElseThrow().ownership())
                       .isNotEqualTo(Ownership.WISHED));
     }
+  }
+
+  @Test
+  void hasTubesFilledWellsAndBoxesMeasuredInDepth() {
+    assertThat(DEMO.stock().tubes()).hasSizeGreaterThan(12);
+    assertThat(DEMO.stock().filled()).extracting(FilledWell::boxId).contains("tin", "pocket");
+    assertThat(DEMO.stock().currency()).as("of no country").isEqualTo("crowns");
+    assertThat(DEMO.boxes())
+        .allSatisfy(box -> assertThat(box.depthMm()).isPresent())
+        .allSatisfy(box -> assertThat(box.fixtures()).isNotEmpty());
   }
 
   /** The file in the project is written as the program writes, so that a save changes no line. */
