@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.panwright.analysis.FillPlan;
+import org.panwright.analysis.NextOuting;
 import org.panwright.analysis.PaintDemand;
 import org.panwright.analysis.PlannedWell;
 import org.panwright.analysis.Refill;
 import org.panwright.analysis.Sharing;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
+import org.panwright.paint.PigmentLibrary;
 import org.panwright.store.FileProblemException;
 import org.panwright.store.PigmentLibraryReader;
 import org.panwright.words.CommandWords;
@@ -35,7 +37,8 @@ final class Fill implements Command {
     if (arguments.plain().size() != 1) {
       throw new BadUseException(FillCommandWords.wantsOneKit(NAME, arguments.plain().size()));
     }
-    Kit kit = OpenKit.at(arguments.plain().get(0), PigmentLibraryReader.read(), err);
+    PigmentLibrary library = PigmentLibraryReader.read();
+    Kit kit = OpenKit.at(arguments.plain().get(0), library, err);
     if (kit.lineups().isEmpty()) {
       throw new BadUseException(CommandWords.noLineup(kit.name()));
     }
@@ -45,11 +48,15 @@ final class Fill implements Command {
             : firstOfEachBox(kit);
     Sharing sharing = arguments.has("in-order") ? Sharing.IN_ORDER : Sharing.EVENLY;
     FillPlan plan = FillPlan.of(kit, lineups, sharing);
+    LocalDate today = LocalDate.now(ZoneId.systemDefault());
     Map<String, List<Refill>> refills = new LinkedHashMap<>();
     for (String id : lineups) {
-      refills.put(id, Refill.before(kit, kit.lineup(id).orElseThrow(), Map.of()));
+      Map<String, Double> used =
+          NextOuting.of(kit, id, today)
+              .map(outing -> NextOuting.use(kit, outing, library, () -> false))
+              .orElse(Map.of());
+      refills.put(id, Refill.before(kit, kit.lineup(id).orElseThrow(), used));
     }
-    LocalDate today = LocalDate.now(ZoneId.systemDefault());
     out.println(
         arguments.has("json")
             ? Json.text(FillJson.of(kit, plan, refills, today))

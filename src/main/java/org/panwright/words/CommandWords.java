@@ -121,8 +121,8 @@ public final class CommandWords {
 
   /** The first word is no command. */
   public static String unknownCommand(String word) {
-    return ("There is no command %s; there are report, mix, mixcheck, compare, choose, fill, fit and"
-            + " pack (--help explains them).")
+    return ("There is no command %s; there are report, mix, mixcheck, compare, choose, fill, fit"
+                + " and pack (--help explains them).")
         .formatted(quoted(word));
   }
 
