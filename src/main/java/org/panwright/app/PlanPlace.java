@@ -1,5 +1,6 @@
 package org.panwright.app;
 
+import java.util.Optional;
 import javafx.application.Platform;
 import org.panwright.app.box.BoxModel;
 import org.panwright.app.box.BoxView;
@@ -13,12 +14,15 @@ import org.panwright.app.grid.GridView;
 import org.panwright.app.hand.Hand;
 import org.panwright.app.mix.MixModel;
 import org.panwright.app.mix.MixView;
+import org.panwright.app.recipes.RecipesModel;
+import org.panwright.app.recipes.RecipesView;
 import org.panwright.app.ring.RingModel;
 import org.panwright.app.ring.RingView;
 import org.panwright.app.settings.Remembered;
 import org.panwright.app.shelf.ShelfModel;
 import org.panwright.app.shelf.ShelfView;
 import org.panwright.app.window.PlanView;
+import org.panwright.words.RecipeViewWords;
 
 /** The view of shelf, box, mix grid, hue ring and findings, put together. */
 final class PlanPlace {
@@ -77,13 +81,22 @@ final class PlanPlace {
   }
 
   /**
-   * The findings; a mix picked in the grid takes their place. A well or a paint picked does not:
-   * findings are what one works by while paints go in and out.
+   * The findings; a mix picked in the grid or a colour to be met takes their place. A well or a
+   * paint picked does not: findings are what one works by while paints go in and out.
    */
   private SideView findingsOrMix() {
+    RecipesModel recipes =
+        new RecipesModel(session, workers.painting(), Platform::runLater, faults::take);
+    SideView mixOrColour =
+        new SideView(
+            new MixView(new MixModel(session)),
+            new RecipesView(recipes, Optional.of(RecipeViewWords.BACK)),
+            recipes.shownProperty());
     return new SideView(
         new FindingsView(new FindingsModel(session)),
-        new MixView(new MixModel(session)),
-        session.selectionProperty().map(selection -> selection instanceof Selection.OfMix));
+        mixOrColour,
+        session
+            .selectionProperty()
+            .map(s -> s instanceof Selection.OfMix || s instanceof Selection.OfColour));
   }
 }

@@ -26,6 +26,7 @@ import org.panwright.app.lineup.LineupBar;
 import org.panwright.app.lineup.LineupModel;
 import org.panwright.app.paint.PaintActions;
 import org.panwright.app.paint.PaintEditor;
+import org.panwright.app.recipes.Wanted;
 import org.panwright.app.settings.Remembered;
 import org.panwright.app.theme.Looks;
 import org.panwright.app.theme.Theme;
@@ -39,6 +40,7 @@ import org.panwright.paint.PigmentLibrary;
 import org.panwright.store.KitFiles;
 import org.panwright.words.FileWords;
 import org.panwright.words.GroundWords;
+import org.panwright.words.RecipeViewWords;
 import org.panwright.words.WindowWords;
 
 /** Builds one window out of its parts, by constructors, and knows what belongs where. */
@@ -201,7 +203,11 @@ public final class Workbench {
         Menus.of(
             WindowWords.BOX_MENU,
             List.of(
-                lineups.all(), boxes.all(), List.of(Action.of(GroundWords.MENU, ground::open))));
+                lineups.all(),
+                boxes.all(),
+                List.of(
+                    Action.of(RecipeViewWords.MENU, this::mixAColour).on("Shortcut+M"),
+                    Action.of(GroundWords.MENU, ground::open))));
     Menu help =
         Menus.of(
             WindowWords.HELP_MENU,
@@ -222,6 +228,11 @@ public final class Workbench {
                 Action.of(WindowWords.PREVIOUS_PANE, () -> plan.stepPane(-1)).on("Shift+F6"),
                 Action.of(WindowWords.EVEN_OUT, plan::evenOut))),
         help);
+  }
+
+  private void mixAColour() {
+    showPlace(0);
+    session.selectionProperty().set(Wanted.middleGrey());
   }
 
   private void dress(Theme theme) {

@@ -100,6 +100,19 @@ class RecipesTest {
     assertThat(matches.get(0).load()).isBetween(0.04, 1.0);
   }
 
+  /** Of many paints only those that alone come nearest are asked; the one of that colour is. */
+  @Test
+  void aLongShelfIsShortlistedByNearness() {
+    List<String> many = new ArrayList<>();
+    for (int i = 0; i < 150; i++) {
+      many.add(i == 77 ? "PB29" : "PY175");
+    }
+    Lab blue = new Mixer(TABLE).lab(Recipe.of("PB29"), 0.25);
+    assertThat(RecipeBook.shortlist(TABLE, many, WASHES, blue)).contains("PB29");
+    List<Match> matches = new RecipeBook().nearest(TABLE, IDS, WASHES, blue, 2, () -> false);
+    assertThat(matches).isEqualTo(RECIPES.nearest(blue, 2));
+  }
+
   @Test
   void noPaintGivesNoRecipe() {
     assertThat(Recipes.of(TABLE, List.of(), WASHES, () -> false).nearest(new Lab(50, 0, 0), 3))

@@ -206,6 +206,8 @@ public final class BoxModel {
           of.rowPaintId().equals(of.columnPaintId())
               ? Set.of(of.rowPaintId())
               : Set.of(of.rowPaintId(), of.columnPaintId());
+    } else if (selection instanceof Selection.OfColour of) {
+      paints = Set.copyOf(of.markedPaintIds());
     }
     picked.set(wellId);
     related.set(wellsHolding(paints));

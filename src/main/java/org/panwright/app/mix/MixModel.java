@@ -10,6 +10,7 @@ import javafx.beans.value.ObservableValue;
 import org.panwright.analysis.Judgement;
 import org.panwright.app.Selection;
 import org.panwright.app.Session;
+import org.panwright.app.recipes.Wanted;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Spectrum;
@@ -20,6 +21,7 @@ import org.panwright.mixing.Surface;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
+import org.panwright.words.MixWords;
 
 /** The mix that is picked in the grid, or one paint alone on its diagonal; knows no control. */
 public final class MixModel {
@@ -55,6 +57,20 @@ public final class MixModel {
           .selectionProperty()
           .set(new Selection.OfMix(mix.rowPaintId(), mix.columnPaintId(), ratio));
     }
+  }
+
+  /** Looks for other mixes of the colour shown large. */
+  void otherWays() {
+    picture
+        .getValue()
+        .ifPresent(
+            mix ->
+                session
+                    .selectionProperty()
+                    .set(
+                        Wanted.colour(
+                            mix.dry(),
+                            mix.alone() ? mix.first() : MixWords.pair(mix.first(), mix.second()))));
   }
 
   /** Picks nothing. */

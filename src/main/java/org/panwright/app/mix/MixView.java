@@ -20,6 +20,7 @@ import org.panwright.paint.Wash;
 import org.panwright.words.ColourWords;
 import org.panwright.words.MixWords;
 import org.panwright.words.PaintWords;
+import org.panwright.words.RecipeViewWords;
 
 /**
  * The picked mix large, in all its ratios and washes, with recipe, reflectance and how far to trust
@@ -62,6 +63,8 @@ public final class MixView extends VBox {
     HBox head = new HBox(title, back);
     head.getStyleClass().add("pane-head");
     head.setAlignment(Pos.TOP_LEFT);
+    Button others = new Button(RecipeViewWords.OTHER_WAYS);
+    others.setOnAction(e -> model.otherWays());
     VBox content =
         new VBox(
             looks,
@@ -69,6 +72,7 @@ public final class MixView extends VBox {
             ratioPart,
             part(MixWords.WASHES, washes),
             part(MixWords.RECIPE, recipe),
+            others,
             part(MixWords.REFLECTANCE, curve),
             figures,
             trust);

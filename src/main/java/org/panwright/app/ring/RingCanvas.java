@@ -41,6 +41,7 @@ final class RingCanvas extends CanvasRegion {
     this.model = model;
     getStyleClass().add("ring-canvas");
     model.pictureProperty().addListener(o -> repaint());
+    setOnMouseClicked(event -> pick(canvasX(event.getX()), canvasY(event.getY())));
   }
 
   @Override
@@ -54,6 +55,15 @@ final class RingCanvas extends CanvasRegion {
     paintRim(pen);
     paintScale(pen);
     model.pictureProperty().getValue().ifPresent(picture -> paintRings(pen, picture));
+  }
+
+  private void pick(double canvasX, double canvasY) {
+    double dx = canvasX - centreX;
+    double dy = centreY - canvasY;
+    double distance = Math.hypot(dx, dy);
+    if (radius >= 20 && distance <= radius) {
+      model.pick(distance / radius * FULL_CHROMA, Math.toDegrees(Math.atan2(dy, dx)));
+    }
   }
 
   private void paintRings(GraphicsContext pen, RingPicture picture) {

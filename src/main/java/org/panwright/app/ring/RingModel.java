@@ -10,6 +10,7 @@ import org.panwright.analysis.HueGap;
 import org.panwright.analysis.Judgement;
 import org.panwright.analysis.Ring;
 import org.panwright.app.Session;
+import org.panwright.app.recipes.Wanted;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Oklab;
@@ -21,10 +22,12 @@ import org.panwright.paint.Wash;
 
 /** What the hue ring shows: the lineup's, the shelf's, perhaps that of an edit being tried. */
 public final class RingModel {
+  private final Session session;
   private final ObjectProperty<Ring.Part> part = new SimpleObjectProperty<>(Ring.Part.ALL);
   private final ObservableValue<Optional<RingPicture>> picture;
 
   public RingModel(Session session) {
+    this.session = session;
     ObservableValue<Optional<Judgement>> standing = session.judgementProperty();
     ObservableValue<Optional<Judgement>> trial = session.previewProperty();
     picture =
@@ -33,6 +36,11 @@ public final class RingModel {
             standing,
             trial,
             part);
+  }
+
+  /** Picks a place of the hue circle as a colour to be met. */
+  void pick(double chroma, double hueDeg) {
+    session.selectionProperty().set(Wanted.hue(chroma, hueDeg));
   }
 
   /** All lightnesses, or light, middle or dark mixes only. */

@@ -10,6 +10,7 @@ import org.panwright.app.Editors;
 import org.panwright.app.fx.MenuLine;
 import org.panwright.app.hand.Holding;
 import org.panwright.kit.Well;
+import org.panwright.words.RecipeViewWords;
 import org.panwright.words.ShelfWords;
 
 /** The menu of a paint on the shelf; all that a drag can do is here as well. */
@@ -35,6 +36,7 @@ final class ShelfMenu {
           items.add(wells(id));
           items.add(
               MenuLine.of(ShelfWords.TAKE_OUT, () -> model.takeOut(id), !shown.wells().isEmpty()));
+          items.add(MenuLine.of(RecipeViewWords.MIX_IT, () -> model.mixFromBox(id), hasWells()));
           items.add(new SeparatorMenuItem());
           items.add(MenuLine.of(ShelfWords.EDIT, () -> editors.editPaint(id), true));
           items.add(MenuLine.of(ShelfWords.DUPLICATE, () -> editors.duplicatePaint(id), true));

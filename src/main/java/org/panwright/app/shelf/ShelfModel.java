@@ -23,6 +23,7 @@ import org.panwright.app.hand.Held;
 import org.panwright.app.hand.Holding;
 import org.panwright.app.hand.Outcome;
 import org.panwright.app.hand.Spot;
+import org.panwright.app.recipes.Wanted;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
@@ -260,6 +261,11 @@ public final class ShelfModel {
               }
             });
     return placed;
+  }
+
+  /** Looks for mixes of the box that come near a paint. */
+  void mixFromBox(String paintId) {
+    Wanted.pickPaint(session, paintId);
   }
 
   private void refreshPicked() {

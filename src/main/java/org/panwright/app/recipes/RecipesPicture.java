@@ -1,0 +1,22 @@
+package org.panwright.app.recipes;
+
+import java.util.List;
+import java.util.Optional;
+import org.panwright.analysis.Match;
+import org.panwright.app.Selection;
+import org.panwright.kit.Kit;
+
+/**
+ * A colour and how to come near it.
+ *
+ * @param wanted the colour
+ * @param kit the kit the recipes are from
+ * @param fromBox the nearest recipes from the lineup, each of other paints, nearest first
+ * @param fromShelf the nearest recipe from all owned paints and the lineup, if it is another
+ */
+record RecipesPicture(
+    Selection.OfColour wanted, Kit kit, List<Match> fromBox, Optional<Match> fromShelf) {
+  RecipesPicture {
+    fromBox = List.copyOf(fromBox);
+  }
+}
