@@ -9,6 +9,7 @@ public final class Workers implements AutoCloseable {
   private final ExecutorService judging = single("judging");
   private final ExecutorService painting = single("painting");
   private final ExecutorService files = single("files");
+  private final ExecutorService reading = single("reading");
   private final ScheduledExecutorService clock =
       Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "clock"));
 
@@ -27,6 +28,11 @@ public final class Workers implements AutoCloseable {
     return files;
   }
 
+  /** One thread for reading photos and fitting what is learnt from them. */
+  public ExecutorService reading() {
+    return reading;
+  }
+
   /** One thread for what is done every so often. */
   public ScheduledExecutorService clock() {
     return clock;
@@ -36,6 +42,7 @@ public final class Workers implements AutoCloseable {
   public void close() {
     judging.shutdownNow();
     painting.shutdownNow();
+    reading.shutdownNow();
     files.shutdown();
     clock.shutdownNow();
   }

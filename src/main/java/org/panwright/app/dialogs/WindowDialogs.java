@@ -90,7 +90,7 @@ public final class WindowDialogs implements Dialogs {
     chooser.setTitle(kind.title());
     chooser
         .getExtensionFilters()
-        .add(new FileChooser.ExtensionFilter(kind.name(), "*" + kind.ending()));
+        .add(new FileChooser.ExtensionFilter(kind.name(), kind.patterns()));
     folder.filter(Files::isDirectory).ifPresent(f -> chooser.setInitialDirectory(f.toFile()));
     return chooser;
   }

@@ -20,7 +20,11 @@ public enum Theme {
    */
   public List<String> sheets() {
     return List.of(
-        address(roles), address("base.css"), address("judging.css"), address("papers.css"));
+        address(roles),
+        address("base.css"),
+        address("judging.css"),
+        address("papers.css"),
+        address("swatches.css"));
   }
 
   private static String address(String name) {

@@ -53,6 +53,12 @@ public final class Homography {
         (h[0] * p.x() + h[1] * p.y() + h[2]) / w, (h[3] * p.x() + h[4] * p.y() + h[5]) / w);
   }
 
+  /** Where the corners of a zone come to lie, clockwise from the upper left. */
+  public List<Point> map(Zone zone) {
+    return List.of(
+        map(zone.at(0, 0)), map(zone.at(1, 0)), map(zone.at(1, 1)), map(zone.at(0, 1)));
+  }
+
   /** How long a step of one unit becomes around a place: the root of the change of area. */
   public double scaleAt(Point p) {
     double step = 0.5;

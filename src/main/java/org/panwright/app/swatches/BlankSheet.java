@@ -1,0 +1,81 @@
+package org.panwright.app.swatches;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import org.panwright.app.Session;
+import org.panwright.kit.FileProblem;
+import org.panwright.kit.Kit;
+import org.panwright.paint.Paint;
+import org.panwright.print.Papers;
+import org.panwright.print.PdfWriter;
+import org.panwright.print.SwatchSheet;
+import org.panwright.store.FileProblemException;
+import org.panwright.store.SafeFile;
+import org.panwright.swatch.sheet.SheetFormat;
+
+/** The sheet to paint on, for the paints of the kit. */
+public final class BlankSheet {
+  private final Session session;
+  private final Executor away;
+  private final Executor home;
+  private final Consumer<RuntimeException> failures;
+
+  /**
+   * @param away where the sheet is laid out and written
+   * @param home the JavaFX thread
+   * @param failures told of faults of the program
+   */
+  public BlankSheet(
+      Session session, Executor away, Executor home, Consumer<RuntimeException> failures) {
+    this.session = session;
+    this.away = away;
+    this.home = home;
+    this.failures = failures;
+  }
+
+  /**
+   * The sheet.
+   *
+   * @param lineupOnly whether it holds only the lineup looked at, its white and its black
+   */
+  Papers papers(boolean lineupOnly, SheetFormat format) {
+    return SwatchSheet.of(session.kit().name(), paints(lineupOnly), format);
+  }
+
+  /** Writes it as a PDF. */
+  void save(Papers papers, Path file, Runnable done, Consumer<FileProblem> failed) {
+    away.execute(
+        () -> {
+          try {
+            new SafeFile().write(file, PdfWriter.write(papers));
+            home.execute(done);
+          } catch (FileProblemException problem) {
+            home.execute(() -> failed.accept(problem.problem()));
+          } catch (RuntimeException fault) {
+            home.execute(() -> failures.accept(fault));
+          }
+        });
+  }
+
+  /** White and black first: the tints and tones of the others rest on them. */
+  private List<Paint> paints(boolean lineupOnly) {
+    Kit kit = session.kit();
+    SheetChoices stirred = SheetChoices.guess(kit.shelf());
+    Set<String> ids = new LinkedHashSet<>();
+    stirred.whiteId().ifPresent(ids::add);
+    stirred.blackId().ifPresent(ids::add);
+    if (lineupOnly && session.lineup().isPresent()) {
+      session.lineup().get().fillings().values().forEach(filling -> ids.add(filling.paintId()));
+    } else {
+      kit.shelf().paints().forEach(paint -> ids.add(paint.id()));
+    }
+    List<Paint> paints = new ArrayList<>();
+    ids.forEach(id -> kit.shelf().find(id).ifPresent(paints::add));
+    return paints;
+  }
+}

@@ -1,0 +1,181 @@
+package org.panwright.app.swatches;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import org.panwright.app.fx.Latest;
+import org.panwright.swatch.picture.Picture;
+import org.panwright.swatch.picture.PictureFault;
+import org.panwright.swatch.picture.PictureFaultException;
+import org.panwright.swatch.picture.PictureFile;
+import org.panwright.swatch.picture.Point;
+import org.panwright.swatch.sheet.FoundSheet;
+import org.panwright.swatch.sheet.SheetFinder;
+import org.panwright.words.PictureWords;
+
+/** The picture looked at, and where the four corners of what is on it lie. */
+public final class PictureModel {
+  /** The progress when nothing is being read. */
+  static final double IDLE = -1;
+
+  /** Where corners are put that could not be found: this share of the picture from its edges. */
+  private static final double INSET = 0.08;
+
+  private final Executor home;
+  private final Consumer<RuntimeException> failures;
+  private final Latest<Outcome> opening;
+  private final ReadOnlyObjectWrapper<Optional<ShownPicture>> picture =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<FoundSheet>> found =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ObjectProperty<List<Point>> corners = new SimpleObjectProperty<>(List.of());
+  private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(IDLE);
+  private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+
+  /** Either a picture, with the sheet on it if one was found, or why there is none. */
+  private record Outcome(
+      Optional<ShownPicture> picture, Optional<FoundSheet> sheet, Optional<PictureFault> fault) {}
+
+  /**
+   * @param away where pictures are read
+   * @param home the JavaFX thread
+   * @param failures told of faults of the program
+   */
+  public PictureModel(Executor away, Executor home, Consumer<RuntimeException> failures) {
+    this.home = home;
+    this.failures = failures;
+    opening = new Latest<>(away, home);
+  }
+
+  /** The picture; the former one stays while another is read, and when that fails. */
+  ReadOnlyObjectProperty<Optional<ShownPicture>> pictureProperty() {
+    return picture.getReadOnlyProperty();
+  }
+
+  /** The sheet that was found on the picture by itself; empty if none was. */
+  ReadOnlyObjectProperty<Optional<FoundSheet>> foundProperty() {
+    return found.getReadOnlyProperty();
+  }
+
+  /** Four places in pixels, clockwise from the upper left of the sheet; none without a picture. */
+  ObjectProperty<List<Point>> cornersProperty() {
+    return corners;
+  }
+
+  /** The share of the file that is read, 0..1, or {@link #IDLE}. */
+  ReadOnlyDoubleProperty progressProperty() {
+    return progress.getReadOnlyProperty();
+  }
+
+  /** Why the last file could not be read, in a sentence; empty if it could. */
+  ReadOnlyStringProperty problemProperty() {
+    return problem.getReadOnlyProperty();
+  }
+
+  /** Reads another file. */
+  public void open(Path file) {
+    String name = file.getFileName().toString();
+    problem.set("");
+    progress.set(0);
+    opening.request(
+        stopped -> read(file, name, stopped),
+        this::take,
+        fault -> {
+          progress.set(IDLE);
+          failures.accept(fault);
+        });
+  }
+
+  /** Leaves off reading; what was shown stays. */
+  void stop() {
+    opening.cancel();
+    progress.set(IDLE);
+  }
+
+  /** Puts a corner elsewhere, within the picture. */
+  void moveCorner(int corner, Point place) {
+    picture
+        .get()
+        .ifPresent(
+            shown -> {
+              List<Point> moved = new ArrayList<>(corners.get());
+              moved.set(corner, within(shown.picture(), place));
+              corners.set(List.copyOf(moved));
+            });
+  }
+
+  /** Whether nothing is being read. */
+  public boolean isSettled() {
+    return progress.get() == IDLE;
+  }
+
+  private Outcome read(Path file, String name, BooleanSupplier stopped) {
+    try {
+      Picture read = PictureFile.read(file, share -> tell(share, stopped), stopped);
+      Optional<FoundSheet> sheet = SheetFinder.find(read);
+      return new Outcome(
+          Optional.of(ShownPicture.of(name, read, stopped)), sheet, Optional.empty());
+    } catch (PictureFaultException unreadable) {
+      problemOf(name, unreadable.fault(), stopped);
+      return new Outcome(Optional.empty(), Optional.empty(), Optional.of(unreadable.fault()));
+    }
+  }
+
+  private void tell(double share, BooleanSupplier stopped) {
+    home.execute(
+        () -> {
+          if (!stopped.getAsBoolean()) {
+            progress.set(share);
+          }
+        });
+  }
+
+  private void problemOf(String name, PictureFault fault, BooleanSupplier stopped) {
+    home.execute(
+        () -> {
+          if (!stopped.getAsBoolean()) {
+            problem.set(PictureWords.sentence(name, fault));
+          }
+        });
+  }
+
+  private void take(Outcome outcome) {
+    progress.set(IDLE);
+    outcome
+        .picture()
+        .ifPresent(
+            shown -> {
+              corners.set(List.of());
+              picture.set(outcome.picture());
+              found.set(outcome.sheet());
+              corners.set(outcome.sheet().map(FoundSheet::corners).orElse(inset(shown.picture())));
+            });
+  }
+
+  private static List<Point> inset(Picture picture) {
+    double x = INSET * picture.width();
+    double y = INSET * picture.height();
+    double right = picture.width() - x;
+    double bottom = picture.height() - y;
+    return List.of(
+        new Point(x, y), new Point(right, y), new Point(right, bottom), new Point(x, bottom));
+  }
+
+  private static Point within(Picture picture, Point place) {
+    return new Point(
+        Math.max(0, Math.min(picture.width() - 1.0, place.x())),
+        Math.max(0, Math.min(picture.height() - 1.0, place.y())));
+  }
+}

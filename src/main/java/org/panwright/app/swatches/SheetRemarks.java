@@ -1,0 +1,77 @@
+package org.panwright.app.swatches;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.panwright.kit.Kit;
+import org.panwright.paint.Optics;
+import org.panwright.paint.Paint;
+import org.panwright.paint.PaintedCoat;
+import org.panwright.paint.PigmentLibrary;
+import org.panwright.swatch.sheet.RowCheck;
+import org.panwright.swatch.sheet.RowReading;
+import org.panwright.swatch.sheet.SheetReading;
+import org.panwright.swatch.sheet.SwappedRows;
+import org.panwright.words.PictureWords;
+import org.panwright.words.SwatchesWords;
+
+/** Sentences about a read sheet: its picture, its rows, its paints. */
+final class SheetRemarks {
+  private SheetRemarks() {}
+
+  static List<String> of(
+      List<SheetRow> rows,
+      Kit kit,
+      PigmentLibrary library,
+      Optional<SheetReading> reading,
+      SheetChoices choices,
+      Map<String, List<PaintedCoat>> wet) {
+    List<String> remarks = new ArrayList<>();
+    long foreign =
+        rows.stream()
+            .filter(row -> row.reading().mark().isPresent() && row.paintId().isEmpty())
+            .count();
+    if (foreign > 0) {
+      remarks.add(SwatchesWords.foreign((int) foreign, rows.size()));
+    }
+    swapped(rows, kit, library)
+        .ifPresent(
+            s ->
+                remarks.add(
+                    SwatchesWords.swapped(
+                        name(kit, rows.get(s.first())),
+                        name(kit, rows.get(s.second())),
+                        s.before(),
+                        s.after())));
+    if (choices.wet() && reading.isPresent()) {
+      remarks.add(SwatchesWords.wet(wet.values().stream().mapToInt(List::size).sum()));
+    }
+    reading.ifPresent(page -> page.notes().forEach(n -> remarks.add(PictureWords.sentence(n))));
+    return remarks;
+  }
+
+  /** Two rows that look exchanged, as places in the list. */
+  static Optional<SwappedRows> swapped(List<SheetRow> rows, Kit kit, PigmentLibrary library) {
+    List<Integer> places = new ArrayList<>();
+    List<RowReading> readings = new ArrayList<>();
+    List<Optics> known = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      Optional<Paint> paint = rows.get(i).paintId().flatMap(kit.shelf()::find);
+      if (paint.isPresent()) {
+        places.add(i);
+        readings.add(rows.get(i).reading());
+        known.add(paint.get().optics(library));
+      }
+    }
+    return RowCheck.swapped(readings, known, kit.paper())
+        .map(
+            s ->
+                new SwappedRows(
+                    places.get(s.first()), places.get(s.second()), s.before(), s.after()));
+  }
+
+  private static String name(Kit kit, SheetRow row) {
+    return row.paintId().flatMap(kit.shelf()::find).map(Paint::name).orElse("");
+  }
+}
