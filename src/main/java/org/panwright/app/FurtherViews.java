@@ -8,8 +8,13 @@ import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import org.panwright.app.papers.PapersModel;
 import org.panwright.app.papers.PapersView;
+import org.panwright.app.swatches.BlankSheet;
+import org.panwright.app.swatches.PictureModel;
+import org.panwright.app.swatches.SheetModel;
+import org.panwright.app.swatches.SwatchesView;
 import org.panwright.app.window.Place;
 import org.panwright.print.PaperFormat;
+import org.panwright.words.SwatchesWords;
 import org.panwright.words.WindowWords;
 
 /** The views beside the plan, each built when it is first looked at. */
@@ -23,12 +28,37 @@ final class FurtherViews {
 
   /** The views in the order of their buttons. */
   List<Place> all() {
-    return List.of(new Place(WindowWords.PAPERS, this::papers));
+    return List.of(
+        new Place(SwatchesWords.NAME, this::swatches),
+        new Place(WindowWords.PAPERS, this::papers));
   }
 
   /** Whether every view built so far shows the kit as it is now. */
   boolean areSettled() {
     return settled.stream().allMatch(BooleanSupplier::getAsBoolean);
+  }
+
+  private SwatchesView swatches() {
+    PictureModel pictures =
+        new PictureModel(
+            means.workers().reading(), Platform::runLater, means.faults()::take);
+    SheetModel sheet =
+        new SheetModel(
+            means.session(),
+            pictures,
+            means.library(),
+            LocalDate::now,
+            means.workers().reading(),
+            Platform::runLater,
+            means.faults()::take);
+    settled.add(sheet::isSettled);
+    BlankSheet blank =
+        new BlankSheet(
+            means.session(),
+            means.workers().files(),
+            Platform::runLater,
+            means.faults()::take);
+    return new SwatchesView(pictures, sheet, blank, means.dialogs());
   }
 
   private PapersView papers() {
