@@ -29,8 +29,7 @@ final class FurtherViews {
   /** The views in the order of their buttons. */
   List<Place> all() {
     return List.of(
-        new Place(SwatchesWords.NAME, this::swatches),
-        new Place(WindowWords.PAPERS, this::papers));
+        new Place(SwatchesWords.NAME, this::swatches), new Place(WindowWords.PAPERS, this::papers));
   }
 
   /** Whether every view built so far shows the kit as it is now. */
@@ -40,8 +39,7 @@ final class FurtherViews {
 
   private SwatchesView swatches() {
     PictureModel pictures =
-        new PictureModel(
-            means.workers().reading(), Platform::runLater, means.faults()::take);
+        new PictureModel(means.workers().reading(), Platform::runLater, means.faults()::take);
     SheetModel sheet =
         new SheetModel(
             means.session(),
@@ -54,10 +52,7 @@ final class FurtherViews {
     settled.add(sheet::isSettled);
     BlankSheet blank =
         new BlankSheet(
-            means.session(),
-            means.workers().files(),
-            Platform::runLater,
-            means.faults()::take);
+            means.session(), means.workers().files(), Platform::runLater, means.faults()::take);
     return new SwatchesView(pictures, sheet, blank, means.dialogs());
   }
 

@@ -34,7 +34,8 @@ public final class PictureWords {
           + " holds printing inks (CMYK), not red, green and blue. Save it as RGB and open that.";
     }
     if (fault instanceof PictureFault.Grey) {
-      return file + " is grey: it holds no colours to read. Scan or photograph the sheet in colour.";
+      return file
+          + " is grey: it holds no colours to read. Scan or photograph the sheet in colour.";
     }
     if (fault instanceof PictureFault.Several) {
       return file + " holds several pictures or moves. Save the one to read by itself.";
@@ -68,7 +69,9 @@ public final class PictureWords {
           .formatted(coarse.pixelsPerMm());
     }
     if (fault instanceof ReadingFault.NoBarePaper) {
-      return "No bare paper can be made out between the patches, so the light cannot be taken out. Check the corners, or take the picture again with bare paper round every patch.";
+      return "No bare paper can be made out between the patches, so the light cannot be taken out."
+                 + " Check the corners, or take the picture again with bare paper round every"
+                 + " patch.";
     }
     if (fault instanceof ReadingFault.NothingPainted) {
       return "All patches look like bare paper. Check the corners, or paint the sheet first.";
@@ -79,10 +82,12 @@ public final class PictureWords {
   /** What makes a picture's colours less sure, with its figure, and what would help. */
   public static String sentence(ReadingNote note) {
     if (note instanceof ReadingNote.Overexposed over) {
-      return "%.0f %% of the bare paper is cut off at white: expose less.".formatted(100 * over.share());
+      return "%.0f %% of the bare paper is cut off at white: expose less."
+          .formatted(100 * over.share());
     }
     if (note instanceof ReadingNote.TooDark dark) {
-      return "The paper is dark in the picture (%.0f of 255): expose more.".formatted(dark.lightness());
+      return "The paper is dark in the picture (%.0f of 255): expose more."
+          .formatted(dark.lightness());
     }
     if (note instanceof ReadingNote.Noisy noisy) {
       return "The picture is noisy (%.0f %% at the paper): take it in more light."
@@ -101,7 +106,8 @@ public final class PictureWords {
           .formatted(100 * soiled.share());
     }
     if (note instanceof ReadingNote.Coarse coarse) {
-      return "Only %.1f pixels to a millimetre: a larger picture is surer.".formatted(coarse.pixelsPerMm());
+      return "Only %.1f pixels to a millimetre: a larger picture is surer."
+          .formatted(coarse.pixelsPerMm());
     }
     if (note instanceof ReadingNote.Compressed compressed) {
       return "The JPEG is strongly compressed (quality %d of 100): save it at 85 or more."
@@ -112,7 +118,8 @@ public final class PictureWords {
           .formatted(Math.max(1, 100 * transparent.share()));
     }
     if (note instanceof ReadingNote.NoCode) {
-      return "The squares at the sheet's head cannot be read: check the corners and name the paints by hand.";
+      return "The squares at the sheet's head cannot be read: check the corners and name the paints"
+                 + " by hand.";
     }
     throw new IllegalArgumentException("no words for " + note);
   }

@@ -1,6 +1,7 @@
 package org.panwright.words;
 
 import org.panwright.swatch.sheet.PatchKind;
+import org.panwright.swatch.sheet.SheetFormat;
 
 /** Words of the view in which swatches are read from a picture. */
 public final class SwatchesWords {
@@ -9,7 +10,8 @@ public final class SwatchesWords {
 
   /** What it is for. */
   public static final String PURPOSE =
-      "Paint four small patches of each paint, photograph or scan them, and the paints learn their own colour.";
+      "Paint four small patches of each paint, photograph or scan them, and the paints learn their"
+          + " own colour.";
 
   /** Heading of the part about the sheet to paint. */
   public static final String BLANK = "A sheet to paint";
@@ -79,11 +81,13 @@ public final class SwatchesWords {
 
   /** Under the empty picture. */
   public static final String EMPTY =
-      "Open a photo or scan of a painted sheet. Its corners are found by themselves; drag them where they are not.";
+      "Open a photo or scan of a painted sheet. Its corners are found by themselves; drag them"
+          + " where they are not.";
 
   /** About the corners. */
   public static final String CORNERS =
-      "Drag each corner to the middle of its black square, number 1 to the hollow one. By keys: 1 to 4 pick a corner, arrows move it (with Shift by ten), + and − zoom, 0 shows all.";
+      "Drag each corner to the middle of its black square, number 1 to the hollow one. By keys: 1"
+          + " to 4 pick a corner, arrows move it (with Shift by ten), + and − zoom, 0 shows all.";
 
   /** The picture, for readers of the screen. */
   public static final String PICTURE = "the picture with its four corners";
@@ -92,7 +96,8 @@ public final class SwatchesWords {
   public static final String ON_LINE = "on black";
 
   /** Over the column of what was read. */
-  public static final String READ_AND_MODEL = "upper half: read off the picture; lower half: the model";
+  public static final String READ_AND_MODEL =
+      "upper half: read off the picture; lower half: the model";
 
   /** About a colour the picture cannot hold. */
   public static final String BEYOND =
@@ -105,6 +110,11 @@ public final class SwatchesWords {
   public static final String PICTURE_FILE = "The picture";
 
   private SwatchesWords() {}
+
+  /** A paper by its international name. */
+  public static String paper(SheetFormat format) {
+    return format == SheetFormat.LETTER ? "Letter" : format.name();
+  }
 
   /** A patch, in a word or two. */
   public static String patch(PatchKind kind) {
@@ -145,7 +155,8 @@ public final class SwatchesWords {
   /** Rows whose paints are not on the shelf. */
   public static String foreign(int rows, int all) {
     return rows == all
-        ? "This sheet was printed for another kit: none of its paints is on this shelf. Name the paint of each row to use it."
+        ? "This sheet was printed for another kit: none of its paints is on this shelf. Name the"
+              + " paint of each row to use it."
         : "%d of %d rows name a paint that is not on this shelf. Choose its paint or leave the row out."
             .formatted(rows, all);
   }
@@ -159,7 +170,8 @@ public final class SwatchesWords {
   /** How much of a wet sheet belongs to dry coats. */
   public static String wet(int coats) {
     return coats == 0
-        ? "Nothing of this sheet was kept dry yet. Read the dried sheet first; the wet picture then gives the drying shift."
+        ? "Nothing of this sheet was kept dry yet. Read the dried sheet first; the wet picture then"
+              + " gives the drying shift."
         : "%d coats were read dry before; keeping this adds how they looked wet.".formatted(coats);
   }
 

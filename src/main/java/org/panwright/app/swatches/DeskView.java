@@ -17,8 +17,7 @@ record DeskView(double scale, double left, double top) {
     double scale =
         Math.max(
             1e-3,
-            Math.min(
-                (width - 2 * MARGIN) / pictureWidth, (height - 2 * MARGIN) / pictureHeight));
+            Math.min((width - 2 * MARGIN) / pictureWidth, (height - 2 * MARGIN) / pictureHeight));
     return new DeskView(
         scale, (width - scale * pictureWidth) / 2, (height - scale * pictureHeight) / 2);
   }

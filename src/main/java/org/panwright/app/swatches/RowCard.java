@@ -50,8 +50,7 @@ final class RowCard extends VBox {
     box.getItems().setAll(all);
     box.setConverter(
         new ByLabel<>(
-            paint ->
-                paint.map(p -> p.name() + "  " + p.codes()).orElse(SwatchesWords.NO_PAINT)));
+            paint -> paint.map(p -> p.name() + "  " + p.codes()).orElse(SwatchesWords.NO_PAINT)));
     box.setValue(
         all.stream()
             .filter(paint -> paint.map(Paint::id).equals(row.paintId()))
@@ -64,7 +63,8 @@ final class RowCard extends VBox {
     box.valueProperty()
         .addListener(
             (property, before, now) ->
-                model.say(row.reading().row(), now == null ? Optional.empty() : now.map(Paint::id)));
+                model.say(
+                    row.reading().row(), now == null ? Optional.empty() : now.map(Paint::id)));
     return box;
   }
 
@@ -74,7 +74,8 @@ final class RowCard extends VBox {
         chip.distance()
             .map(d -> SwatchesWords.distance(d, chip.spread()))
             .orElse(SwatchesWords.spread(chip.spread()));
-    String told = chip.words() + ": " + distance + (chip.beyond() ? "; " + SwatchesWords.BEYOND : "");
+    String told =
+        chip.words() + ": " + distance + (chip.beyond() ? "; " + SwatchesWords.BEYOND : "");
     Tooltip.install(colours, new Tooltip(told));
     Label below =
         new Label(

@@ -29,8 +29,7 @@ final class SheetChips {
     PatchReading over = row.onLine().get(PatchKind.FULL);
     if (over != null) {
       chips.add(
-          chip(
-              SwatchesWords.ON_LINE, over, fit(paint, coats.id(PatchKind.FULL, true), report)));
+          chip(SwatchesWords.ON_LINE, over, fit(paint, coats.id(PatchKind.FULL, true), report)));
     }
     return chips;
   }

@@ -58,8 +58,7 @@ public final class SheetModel {
   private final Latest<Outcome> reading;
   private final Latest<Learnt> fitting;
   private final ObjectProperty<SheetFormat> format = new SimpleObjectProperty<>(SheetFormat.A4);
-  private final ObjectProperty<SheetChoices> choices =
-      new SimpleObjectProperty<>(SheetChoices.DRY);
+  private final ObjectProperty<SheetChoices> choices = new SimpleObjectProperty<>(SheetChoices.DRY);
   private final ReadOnlyObjectWrapper<Optional<SheetReading>> read =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Optional<ReadingFault>> fault =
@@ -68,8 +67,7 @@ public final class SheetModel {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Optional<PaintFitReport>> learnt =
       new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final ReadOnlyObjectWrapper<List<SheetRow>> rows =
-      new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyObjectWrapper<List<SheetRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
   private final Map<Integer, Optional<String>> said = new HashMap<>();
   private boolean readingNow;
   private boolean fittingNow;
@@ -230,9 +228,7 @@ public final class SheetModel {
                       new SwatchEdit.UseOptics(
                           optics,
                           new OpticsOrigin(
-                              Optional.of(today.get()),
-                              OpticsOrigin.Reason.FITTED,
-                              fileName()))));
+                              Optional.of(today.get()), OpticsOrigin.Reason.FITTED, fileName()))));
             });
   }
 

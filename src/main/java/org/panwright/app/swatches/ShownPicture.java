@@ -1,7 +1,7 @@
 package org.panwright.app.swatches;
 
-import java.util.function.BooleanSupplier;
 import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import javafx.scene.image.Image;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;

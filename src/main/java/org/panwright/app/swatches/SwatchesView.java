@@ -26,8 +26,8 @@ import org.panwright.paint.Paint;
 import org.panwright.print.Papers;
 import org.panwright.swatch.PaintFitReport;
 import org.panwright.swatch.sheet.SheetFormat;
-import org.panwright.words.CardViewWords;
 import org.panwright.words.FileProblemWords;
+import org.panwright.words.PaperViewWords;
 import org.panwright.words.PictureWords;
 import org.panwright.words.SwatchWords;
 import org.panwright.words.SwatchesWords;
@@ -35,7 +35,7 @@ import org.panwright.words.SwatchesWords;
 /** The picture of painted swatches beside what was read off it. */
 public final class SwatchesView extends HBox {
   private static final FileKind PDF =
-      new FileKind(SwatchesWords.SAVE_TITLE, CardViewWords.KIND, ".pdf");
+      new FileKind(SwatchesWords.SAVE_TITLE, PaperViewWords.PDF_KIND, ".pdf");
   private static final FileKind PICTURE =
       new FileKind(
           SwatchesWords.OPEN_TITLE,
@@ -57,8 +57,7 @@ public final class SwatchesView extends HBox {
   private final Button keep = new Button(SwatchesWords.KEEP);
   private boolean lineupOnly;
 
-  public SwatchesView(
-      PictureModel pictures, SheetModel sheet, BlankSheet blank, Dialogs dialogs) {
+  public SwatchesView(PictureModel pictures, SheetModel sheet, BlankSheet blank, Dialogs dialogs) {
     this.pictures = pictures;
     this.sheet = sheet;
     this.blank = blank;
@@ -71,8 +70,10 @@ public final class SwatchesView extends HBox {
     empty.visibleProperty().bind(pictures.pictureProperty().map(Optional::isEmpty));
     StackPane ground = new StackPane(desk, empty);
     ground.getStyleClass().add("swatch-ground");
-    HBox.setHgrow(ground, Priority.ALWAYS);
-    getChildren().setAll(ground, side());
+    VBox.setVgrow(ground, Priority.ALWAYS);
+    VBox left = new VBox(ground, cornersHint());
+    HBox.setHgrow(left, Priority.ALWAYS);
+    getChildren().setAll(left, side());
     sheet.rowsProperty().addListener(changed -> show());
     sheet.faultProperty().addListener(changed -> show());
     sheet.refusalProperty().addListener(changed -> show());
@@ -81,15 +82,19 @@ public final class SwatchesView extends HBox {
     show();
   }
 
+  private Label cornersHint() {
+    Label corners = sentence(SwatchesWords.CORNERS);
+    corners.getStyleClass().addAll("soft", "small", "swatches-hint");
+    corners.visibleProperty().bind(pictures.pictureProperty().map(Optional::isPresent));
+    corners.managedProperty().bind(corners.visibleProperty());
+    return corners;
+  }
+
   private VBox side() {
     Label title = new Label(SwatchesWords.NAME);
     title.getStyleClass().add("title");
     Label purpose = sentence(SwatchesWords.PURPOSE);
     purpose.getStyleClass().add("soft");
-    Label corners = sentence(SwatchesWords.CORNERS);
-    corners.getStyleClass().addAll("soft", "small");
-    corners.visibleProperty().bind(pictures.pictureProperty().map(Optional::isPresent));
-    corners.managedProperty().bind(corners.visibleProperty());
     Label legend = sentence(SwatchesWords.READ_AND_MODEL);
     legend.getStyleClass().addAll("soft", "small");
     legend.visibleProperty().bind(sheet.rowsProperty().map(list -> !list.isEmpty()));
@@ -98,8 +103,7 @@ public final class SwatchesView extends HBox {
     problem.setId("picture-problem");
     fitting.getStyleClass().addAll("soft", "small");
     VBox content =
-        new VBox(
-            12, title, purpose, blankPart(), picturePart(), problem, corners, remarks, legend, rows);
+        new VBox(12, title, purpose, picturePart(), problem, remarks, legend, rows, blankPart());
     content.getStyleClass().add("swatches-side");
     ScrollPane scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
@@ -121,7 +125,7 @@ public final class SwatchesView extends HBox {
     FormGrid form = new FormGrid();
     ChoiceBox<SheetFormat> paper = new ChoiceBox<>();
     paper.getItems().setAll(SheetFormat.values());
-    paper.setConverter(new ByLabel<>(format -> CardViewWords.size(format.name())));
+    paper.setConverter(new ByLabel<>(format -> SwatchesWords.paper(format)));
     paper.valueProperty().bindBidirectional(sheet.formatProperty());
     form.row(SwatchesWords.PAPER, paper);
     ChoiceBox<Boolean> which = new ChoiceBox<>();
@@ -140,10 +144,7 @@ public final class SwatchesView extends HBox {
     Button open = new Button(SwatchesWords.OPEN);
     open.getStyleClass().add("primary");
     open.setOnAction(
-        event ->
-            dialogs
-                .chooseToOpen(PICTURE, Optional.empty())
-                .ifPresent(this::open));
+        event -> dialogs.chooseToOpen(PICTURE, Optional.empty()).ifPresent(this::open));
     ProgressBar bar = new ProgressBar();
     bar.progressProperty().bind(pictures.progressProperty());
     Button stop = new Button(SwatchesWords.STOP);
@@ -165,10 +166,8 @@ public final class SwatchesView extends HBox {
             (property, before, now) ->
                 sheet.choicesProperty().set(sheet.choicesProperty().get().withWet(now)));
     form.row(SwatchesWords.STATE, state);
-    form.row(
-        SwatchesWords.WHITE, stirred(SheetChoices::whiteId, SheetChoices::withWhite));
-    form.row(
-        SwatchesWords.BLACK, stirred(SheetChoices::blackId, SheetChoices::withBlack));
+    form.row(SwatchesWords.WHITE, stirred(SheetChoices::whiteId, SheetChoices::withWhite));
+    form.row(SwatchesWords.BLACK, stirred(SheetChoices::blackId, SheetChoices::withBlack));
     return new VBox(8, heading(SwatchesWords.PAINTED), open, reading, form);
   }
 
@@ -190,8 +189,7 @@ public final class SwatchesView extends HBox {
             (property, before, chosen) ->
                 sheet
                     .choicesProperty()
-                    .set(
-                        write.apply(sheet.choicesProperty().get(), chosen.map(Paint::id))));
+                    .set(write.apply(sheet.choicesProperty().get(), chosen.map(Paint::id))));
     return box;
   }
 
@@ -215,7 +213,9 @@ public final class SwatchesView extends HBox {
                         sheet
                             .refusalProperty()
                             .get()
-                            .map(refusal -> SwatchWords.sentence(SwatchesWords.PICTURE_FILE, refusal)))
+                            .map(
+                                refusal ->
+                                    SwatchWords.sentence(SwatchesWords.PICTURE_FILE, refusal)))
                 .orElse("");
     problem.setText(why);
     problem.setVisible(!why.isEmpty());
@@ -264,8 +264,7 @@ public final class SwatchesView extends HBox {
 
   private void keep() {
     int paints =
-        (int)
-            sheet.rowsProperty().get().stream().filter(row -> row.paintId().isPresent()).count();
+        (int) sheet.rowsProperty().get().stream().filter(row -> row.paintId().isPresent()).count();
     sheet.keep();
     status.setText(SwatchesWords.kept(paints));
   }
@@ -281,8 +280,7 @@ public final class SwatchesView extends HBox {
                     file,
                     () -> status.setText(SwatchesWords.saved(file.getFileName().toString())),
                     fault ->
-                        dialogs.tell(
-                            SwatchesWords.CANNOT_SAVE, FileProblemWords.sentence(fault))));
+                        dialogs.tell(SwatchesWords.CANNOT_SAVE, FileProblemWords.sentence(fault))));
   }
 
   private static Label heading(String words) {

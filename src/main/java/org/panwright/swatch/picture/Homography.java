@@ -55,8 +55,7 @@ public final class Homography {
 
   /** Where the corners of a zone come to lie, clockwise from the upper left. */
   public List<Point> map(Zone zone) {
-    return List.of(
-        map(zone.at(0, 0)), map(zone.at(1, 0)), map(zone.at(1, 1)), map(zone.at(0, 1)));
+    return List.of(map(zone.at(0, 0)), map(zone.at(1, 0)), map(zone.at(1, 1)), map(zone.at(0, 1)));
   }
 
   /** How long a step of one unit becomes around a place: the root of the change of area. */

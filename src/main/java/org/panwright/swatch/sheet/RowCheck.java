@@ -28,8 +28,7 @@ public final class RowCheck {
     double[][] distance = new double[rows.size()][rows.size()];
     for (int j = 0; j < rows.size(); j++) {
       for (int k = 0; k < LOADS.length; k++) {
-        Lab expected =
-            Light.D65.lab(Film.of(known.get(j), LOADS[k]).seen(paper, Surface.DRY));
+        Lab expected = Light.D65.lab(Film.of(known.get(j), LOADS[k]).seen(paper, Surface.DRY));
         for (int i = 0; i < rows.size(); i++) {
           PatchReading read = rows.get(i).onPaper().get(ALONE[k]);
           if (read != null) {

@@ -148,8 +148,7 @@ public record SheetCoats(
     if (patch == null || paper == null || row.line().isEmpty() || patch.isBeyondPicture()) {
       return Optional.empty();
     }
-    boolean covers =
-        Difference.ciede2000(patch.lab(), row.line().get().lab()) >= BARE_ON_LINE;
+    boolean covers = Difference.ciede2000(patch.lab(), row.line().get().lab()) >= BARE_ON_LINE;
     if (!covers && !isPainted(paper)) {
       return Optional.empty();
     }

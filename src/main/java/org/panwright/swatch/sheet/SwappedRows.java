@@ -18,7 +18,8 @@ public record SwappedRows(int first, int second, double before, double after) {
    * The clearest exchange, if one is clear: it brings the two at least {@value #CLEAR_GAIN} nearer
    * on average and below {@value #CLEAR_SHARE} of what they were.
    *
-   * @param distance how far row i, as read, is from what the paint of row j is expected to look like
+   * @param distance how far row i, as read, is from what the paint of row j is expected to look
+   *     like
    */
   static Optional<SwappedRows> in(double[][] distance) {
     Optional<SwappedRows> best = Optional.empty();

@@ -13,18 +13,30 @@ import org.panwright.paint.OpticsSource;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Pigment;
+import org.panwright.paint.PigmentName;
 import org.panwright.paint.PigmentShare;
 import org.panwright.store.PigmentLibraryReader;
 import org.panwright.swatch.PaintLoad;
 
 /** Paints with invented optics, which a reading is to bring back. */
-final class InventedShelf {
-  static final Map<String, Optics> OPTICS = optics();
+public final class InventedShelf {
+  public static final Map<String, Optics> OPTICS = optics();
+
+  private static final Map<String, String> CODES =
+      Map.of(
+          "white", "PW6",
+          "black", "PBk7",
+          "yellow", "PY154",
+          "orange red", "PO73",
+          "rose", "PV19",
+          "blue", "PB15:3",
+          "green", "PG7",
+          "earth", "PR101");
 
   private InventedShelf() {}
 
   /** What an eye, or a spectrometer, would see of a dry coat over a ground seen from outside. */
-  static Spectrum coat(List<PaintLoad> paints, Spectrum ground) {
+  public static Spectrum coat(List<PaintLoad> paints, Spectrum ground) {
     Film film = Film.NONE;
     for (PaintLoad share : paints) {
       film = film.plus(OPTICS.get(share.paint()), share.load());
@@ -67,12 +79,13 @@ final class InventedShelf {
   }
 
   /** The same as paints of a kit, to print a sheet for. */
-  static List<Paint> paints() {
+  public static List<Paint> paints() {
     return OPTICS.keySet().stream().map(InventedShelf::paint).toList();
   }
 
   private static Paint paint(String name) {
-    Pigment pigment = PigmentLibraryReader.read().pigments().get(0);
+    Pigment pigment =
+        PigmentLibraryReader.read().find(PigmentName.of(CODES.get(name))).orElseThrow();
     return new Paint(
         name,
         name,

@@ -25,9 +25,9 @@ import org.panwright.swatch.picture.Zone;
  * A printed page with paint on it, as a map of what light each place sends back: the page rendered
  * from its PDF by PDFBox, its outlined patches filled with coats of invented paints.
  */
-final class PaintedPage {
-  static final Spectrum PAPER = Paper.WHITE.reflectance();
-  static final Spectrum INK = Spectrum.flat(0.045);
+public final class PaintedPage {
+  public static final Spectrum PAPER = Paper.WHITE.reflectance();
+  public static final Spectrum INK = Spectrum.flat(0.045);
   static final double WASH = 0.25;
 
   private static final double PX_PER_MM = 6;
@@ -63,7 +63,7 @@ final class PaintedPage {
   }
 
   /** The outlines of the patches on a page, in the order they are printed. */
-  static List<Zone> outlines(Sheet sheet) {
+  public static List<Zone> outlines(Sheet sheet) {
     return sheet.singleMarks().stream()
         .filter(mark -> mark instanceof Mark.Rectangle)
         .map(Mark::bounds)
@@ -72,7 +72,7 @@ final class PaintedPage {
   }
 
   /** Paints a zone, not quite to its edges. */
-  void paint(Zone zone, List<PaintLoad> paints) {
+  public void paint(Zone zone, List<PaintLoad> paints) {
     Zone painted =
         new Zone(zone.x() + 0.4, zone.y() + 0.3, zone.width() - 0.6, zone.height() - 0.5);
     coats.add(
@@ -83,7 +83,7 @@ final class PaintedPage {
   }
 
   /** A drop, as light as paper, or a blot of ink. */
-  void spot(Zone zone, double reflectance) {
+  public void spot(Zone zone, double reflectance) {
     LinearSrgb light = light(Spectrum.flat(reflectance));
     coats.add(new Coat(zone, light, light));
   }
@@ -137,7 +137,7 @@ final class PaintedPage {
   }
 
   /** All coats of the invented paints on a sheet whose rows hold them in order. */
-  static List<List<PaintLoad>> four(String paint) {
+  public static List<List<PaintLoad>> four(String paint) {
     List<List<PaintLoad>> four = new ArrayList<>();
     four.add(List.of(new PaintLoad(paint, 1)));
     four.add(List.of(new PaintLoad(paint, WASH)));

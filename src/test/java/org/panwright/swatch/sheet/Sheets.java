@@ -7,25 +7,25 @@ import org.panwright.swatch.PaintLoad;
 import org.panwright.swatch.picture.Zone;
 
 /** Printed and painted sheets of the invented paints. */
-final class Sheets {
+public final class Sheets {
   private Sheets() {}
 
   /** A page as it comes out of the printer. */
-  static PaintedPage blank(SheetFormat format) {
+  public static PaintedPage blank(SheetFormat format) {
     return new PaintedPage(papers(format), 0);
   }
 
-  static Papers papers(SheetFormat format) {
+  public static Papers papers(SheetFormat format) {
     return SwatchSheet.of("round trip", InventedShelf.paints(), format);
   }
 
   /** The first page with each row's paint in it. */
-  static PaintedPage painted(SheetFormat format) {
+  public static PaintedPage painted(SheetFormat format) {
     return painted(format, List.copyOf(InventedShelf.OPTICS.keySet()));
   }
 
   /** The first page, with these paints in its rows whatever their heads say. */
-  static PaintedPage painted(SheetFormat format, List<String> paints) {
+  public static PaintedPage painted(SheetFormat format, List<String> paints) {
     PaintedPage page = blank(format);
     List<Zone> outlines = PaintedPage.outlines(papers(format).sheets().get(0));
     for (int row = 0; 4 * row < outlines.size() && row < paints.size(); row++) {

@@ -31,7 +31,7 @@ import org.panwright.swatch.picture.Point;
  * @param quality of the JPEG, 0..1
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared
-record SimulatedCamera(
+public record SimulatedCamera(
     int width,
     int height,
     List<Point> corners,
@@ -42,7 +42,7 @@ record SimulatedCamera(
     double quality) {
 
   /** Square on, even daylight, a flat-bed scanner's JPEG. */
-  static SimulatedCamera scanner(int width, int height) {
+  public static SimulatedCamera scanner(int width, int height) {
     return new SimulatedCamera(
         width,
         height,
@@ -59,7 +59,7 @@ record SimulatedCamera(
   }
 
   /** Held by hand under a warm lamp, tilted, dark towards the corners. */
-  static SimulatedCamera phone(int width, int height) {
+  public static SimulatedCamera phone(int width, int height) {
     return new SimulatedCamera(
         width,
         height,
@@ -75,29 +75,29 @@ record SimulatedCamera(
         0.85);
   }
 
-  SimulatedCamera withQuality(double changed) {
+  public SimulatedCamera withQuality(double changed) {
     return new SimulatedCamera(width, height, corners, exposure, cast, falloff, noise, changed);
   }
 
-  SimulatedCamera withExposure(double changed) {
+  public SimulatedCamera withExposure(double changed) {
     return new SimulatedCamera(width, height, corners, changed, cast, falloff, noise, quality);
   }
 
-  SimulatedCamera withNoise(double changed) {
+  public SimulatedCamera withNoise(double changed) {
     return new SimulatedCamera(width, height, corners, exposure, cast, falloff, changed, quality);
   }
 
-  SimulatedCamera withCast(double red, double green, double blue) {
+  public SimulatedCamera withCast(double red, double green, double blue) {
     return new SimulatedCamera(
         width, height, corners, exposure, new double[] {red, green, blue}, falloff, noise, quality);
   }
 
-  SimulatedCamera withCorners(List<Point> changed) {
+  public SimulatedCamera withCorners(List<Point> changed) {
     return new SimulatedCamera(width, height, changed, exposure, cast, falloff, noise, quality);
   }
 
   /** What the light of a scene becomes. */
-  BufferedImage shoot(PaintedPage page) {
+  public BufferedImage shoot(PaintedPage page) {
     Random random = new Random(20261125);
     List<Point> paper =
         List.of(
@@ -135,11 +135,11 @@ record SimulatedCamera(
   }
 
   /** The picture as a JPEG file. */
-  Path save(PaintedPage page, Path file) {
+  public Path save(PaintedPage page, Path file) {
     return saveJpeg(shoot(page), file, quality);
   }
 
-  static Path saveJpeg(BufferedImage image, Path file, double quality) {
+  public static Path saveJpeg(BufferedImage image, Path file, double quality) {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
     try (ImageOutputStream out = ImageIO.createImageOutputStream(Files.newOutputStream(file))) {
       writer.setOutput(out);
