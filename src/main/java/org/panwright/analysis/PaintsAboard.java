@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.panwright.kit.Box;
+import org.panwright.kit.FilledWell;
 import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
+import org.panwright.kit.PanKind;
+import org.panwright.kit.Stock;
 import org.panwright.kit.SubjectColour;
 import org.panwright.kit.Well;
 import org.panwright.mixing.OpticsTable;
@@ -134,25 +137,33 @@ final class PaintsAboard {
             carried
                 .in(well.id())
                 .filter(filling -> filling.paintId().equals(paintId))
-                .map(filling -> contentMl(well, filling))
+                .map(filling -> contentMl(box, well, filling))
                 .orElse(0.0);
       }
     }
     return ml;
   }
 
-  /** Common practice: a full pan holds 3–4 ml, a half pan 1.5–2.5 ml, a dab 0.1–0.3 ml of paint. */
-  private static double contentMl(Well well, Filling filling) {
-    double full =
-        switch (well.kind()) {
-          case PAN -> 4;
-          case HALF_PAN -> 2;
-          case DAB -> 0.2;
-        };
-    return switch (filling.fill()) {
-      case FULL -> full;
-      case HALF -> full / 2;
-      case DAB -> 0.2;
-    };
+  /**
+   * What is known to be left in the well, else what such a pan usually holds.
+   *
+   * <p>Common practice: a full pan holds 3–4 ml, a half pan 1.5–2.5 ml, a dab 0.1–0.3 ml of paint.
+   */
+  private double contentMl(Box box, Well well, Filling filling) {
+    Stock stock = kit.stock();
+    double dab = stock.practice().dabMl();
+    return stock
+        .in(box.id(), well.id())
+        .filter(filled -> filled.paintId().equals(filling.paintId()))
+        .map(FilledWell::leftMl)
+        .orElseGet(
+            () -> {
+              double full = stock.panFor(well).map(PanKind::brimMl).orElse(dab);
+              return switch (filling.fill()) {
+                case FULL -> full;
+                case HALF -> full / 2;
+                case DAB -> dab;
+              };
+            });
   }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
+import org.panwright.app.outing.OutingModel;
+import org.panwright.app.outing.OutingView;
 import org.panwright.app.papers.PapersModel;
 import org.panwright.app.papers.PapersView;
 import org.panwright.app.swatches.BlankSheet;
@@ -15,6 +17,7 @@ import org.panwright.app.swatches.SwatchesView;
 import org.panwright.app.window.Place;
 import org.panwright.print.PaperFormat;
 import org.panwright.words.SwatchesWords;
+import org.panwright.words.OutingWords;
 import org.panwright.words.WindowWords;
 
 /** The views beside the plan, each built when it is first looked at. */
@@ -29,7 +32,8 @@ final class FurtherViews {
   /** The views in the order of their buttons. */
   List<Place> all() {
     return List.of(
-        new Place(SwatchesWords.NAME, this::swatches), new Place(WindowWords.PAPERS, this::papers));
+        new Place(SwatchesWords.NAME, this::swatches), new Place(OutingWords.VIEW, this::outing),
+        new Place(WindowWords.PAPERS, this::papers));
   }
 
   /** Whether every view built so far shows the kit as it is now. */
@@ -54,6 +58,19 @@ final class FurtherViews {
         new BlankSheet(
             means.session(), means.workers().files(), Platform::runLater, means.faults()::take);
     return new SwatchesView(pictures, sheet, blank, means.dialogs());
+  }
+
+  private OutingView outing() {
+    OutingModel model =
+        new OutingModel(
+            means.session(),
+            means.library(),
+            LocalDate::now,
+            means.workers().painting(),
+            Platform::runLater,
+            means.faults()::take);
+    settled.add(model::isSettled);
+    return new OutingView(model);
   }
 
   private PapersView papers() {

@@ -39,7 +39,6 @@ public final class OutingWords {
   public static final String HOURS = "Hours";
   public static final String SHEETS = "Sheets";
   public static final String SIZE = "Sheet size";
-  public static final String OWN_SIZE = "own size";
   public static final String WIDTH = "Width, mm";
   public static final String HEIGHT = "Height, mm";
   public static final String SUBJECTS = "Subject colours";
@@ -63,6 +62,7 @@ public final class OutingWords {
   public static final String DOWN = "Move down";
   public static final String REMOVE_ITEM = "Take off the list";
   public static final String USUAL_LIST = "Usual list";
+  public static final String MOVE_KEYS = "Alt with the up and down keys moves the entry";
 
   private OutingWords() {}
 
@@ -96,6 +96,11 @@ public final class OutingWords {
         .formatted(WordParts.quoted(typed), WordParts.number(low), WordParts.number(high));
   }
 
+  /** A number of things must be whole. */
+  public static String notWhole(String typed) {
+    return "%s is no whole number.".formatted(WordParts.quoted(typed));
+  }
+
   /** The text typed is blank. */
   public static String blank() {
     return "A name is needed.";
@@ -105,6 +110,16 @@ public final class OutingWords {
   public static String packed(List<CheckItem> items) {
     long ticked = items.stream().filter(CheckItem::ticked).count();
     return "%d of %d packed".formatted(ticked, items.size());
+  }
+
+  /** The field of a note. */
+  public static String noteOn(String item) {
+    return "Note on " + item;
+  }
+
+  /** The menu of an entry. */
+  public static String more(String item) {
+    return "More for " + item;
   }
 
   /** A name for a copy. */

@@ -1,0 +1,98 @@
+package org.panwright.app.outing;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.panwright.kit.CheckItem;
+import org.panwright.words.OutingWords;
+import org.panwright.words.PackingWords;
+
+/** The check list of the outing looked at. Rows stay while their entry does, so focus stays too. */
+final class CheckListPane extends VBox {
+  private final OutingModel outings;
+  private final CheckListModel model;
+  private final VBox rows = new VBox();
+  private final Map<String, CheckRow> byId = new LinkedHashMap<>();
+  private final Label packed = new Label();
+  private final Button usual = new Button(OutingWords.USUAL_LIST);
+  private Optional<String> shownOuting = Optional.empty();
+
+  CheckListPane(OutingModel outings) {
+    this.outings = outings;
+    model = new CheckListModel(outings);
+    getStyleClass().addAll("part", "check-list");
+    Label title = new Label(PackingWords.CHECK_LIST);
+    title.getStyleClass().add("pane-title");
+    packed.getStyleClass().add("soft");
+    Region room = new Region();
+    HBox.setHgrow(room, Priority.ALWAYS);
+    usual.getStyleClass().add("quiet");
+    usual.setOnAction(event -> model.usual());
+    HBox head = new HBox(10, title, packed, room, usual);
+    head.setAlignment(Pos.BASELINE_LEFT);
+    getChildren().setAll(head, rows, adding());
+    outings.chosenProperty().addListener(changed -> show());
+    outings.packedProperty().addListener(changed -> show());
+    show();
+  }
+
+  private HBox adding() {
+    TextField text = new TextField();
+    text.setPromptText(OutingWords.ADD_PROMPT);
+    text.setAccessibleText(OutingWords.ADD_PROMPT);
+    HBox.setHgrow(text, Priority.ALWAYS);
+    Button add = new Button(OutingWords.ADD_ITEM);
+    Runnable put =
+        () -> {
+          model.add(text.getText());
+          text.clear();
+        };
+    add.setOnAction(event -> put.run());
+    text.setOnAction(event -> put.run());
+    add.disableProperty().bind(text.textProperty().map(String::isBlank));
+    HBox adding = new HBox(8, text, add);
+    adding.getStyleClass().add("check-add");
+    return adding;
+  }
+
+  private void show() {
+    Optional<String> outing = outings.chosenProperty().get().map(o -> o.id());
+    if (!outing.equals(shownOuting)) {
+      byId.clear();
+      shownOuting = outing;
+    }
+    List<CheckItem> items = model.items();
+    byId.keySet().retainAll(items.stream().map(CheckItem::id).toList());
+    for (CheckItem item : items) {
+      byId.computeIfAbsent(item.id(), id -> new CheckRow(id, model)).show(item, amount(item));
+    }
+    List<Node> wanted = items.stream().map(item -> (Node) byId.get(item.id())).toList();
+    if (!rows.getChildren().equals(wanted)) {
+      Node focused = getScene() == null ? null : getScene().getFocusOwner();
+      rows.getChildren().setAll(wanted);
+      if (focused != null && focused.getScene() != null) {
+        focused.requestFocus();
+      }
+    }
+    packed.setText(items.isEmpty() ? "" : OutingWords.packed(items));
+    usual.setDisable(model.isUsual());
+  }
+
+  private String amount(CheckItem item) {
+    return outings
+        .packedProperty()
+        .get()
+        .map(done -> PackingWords.amount(item, done.needs(), done.kit()))
+        .orElse("");
+  }
+}

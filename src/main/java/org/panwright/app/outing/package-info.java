@@ -1,0 +1,2 @@
+/** Outings: planned days of painting, what they take, and the check list. */
+package org.panwright.app.outing;
