@@ -58,6 +58,11 @@ final class Equations {
    * <p>By Cholesky's factors; empty if the damped matrix is not positive definite.
    */
   Optional<double[]> step(double damping) {
+    return factors(damping).map(this::solve);
+  }
+
+  /** Cholesky's lower factor of A + λ diag A; empty if that is not positive definite. */
+  private Optional<double[][]> factors(double damping) {
     double[][] lower = new double[size][];
     for (int row = 0; row < size; row++) {
       lower[row] = matrix[row].clone();
@@ -80,7 +85,38 @@ final class Equations {
         }
       }
     }
-    return Optional.of(solve(lower));
+    return Optional.of(lower);
+  }
+
+  /** How uncertain the unknowns leave each of some linear forms of them. */
+  Optional<Uncertainty> uncertainty() {
+    return factors(0).map(lower -> (unknowns, slopes) -> variance(lower, unknowns, slopes));
+  }
+
+  /**
+   * The variance jᵀ A⁻¹ j of a form with slopes j: what a least squares fit of unit noise leaves.
+   */
+  interface Uncertainty {
+    /** The variance of the form with these slopes by these unknowns. */
+    double variance(int[] unknowns, double[] slopes);
+  }
+
+  private double variance(double[][] lower, int[] unknowns, double[] slopes) {
+    double[] y = new double[size];
+    for (int i = 0; i < unknowns.length; i++) {
+      y[unknowns[i]] += slopes[i];
+    }
+    double sum = 0;
+    for (int row = 0; row < size; row++) {
+      double[] current = lower[row];
+      double left = y[row];
+      for (int k = 0; k < row; k++) {
+        left -= current[k] * y[k];
+      }
+      y[row] = left / current[row];
+      sum += y[row] * y[row];
+    }
+    return sum;
   }
 
   private double[] solve(double[][] lower) {

@@ -4,7 +4,9 @@ import org.panwright.colour.Bands;
 
 /**
  * What is expected of optics before any swatch is read: K and S run smoothly over wavelength, S is
- * that of a usual coat unless the swatches speak, the face is that of a matt coat.
+ * that of a usual coat unless the swatches speak, the face is that of a matt coat. Where the {@link
+ * KnownShapes} of a paint are given, its curves are expected to bend as those do, and they take the
+ * place of the usual S.
  *
  * <pre>
  * Σ bendK (Δ² ln K)² + Σ bendS (Δ² ln S)² + Σ pull (ln S − usual)²
@@ -25,9 +27,11 @@ final class Expectations {
   private static final double[] ITSELF = {1};
 
   private final FitSettings settings;
+  private final KnownShapes known;
 
-  Expectations(FitSettings settings) {
+  Expectations(FitSettings settings, KnownShapes known) {
     this.settings = settings;
+    this.known = known;
   }
 
   /** Adds all of them to the equations and answers the sum of their squares. */
@@ -35,7 +39,10 @@ final class Expectations {
     double squares =
         near(equations, unknowns, unknowns.usual(), 0, 1 / (USUAL_SPREAD * USUAL_SPREAD));
     for (int paint = 0; paint < unknowns.paints(); paint++) {
-      squares += curves(equations, unknowns, paint) + pull(equations, unknowns, paint);
+      squares += curves(equations, unknowns, paint);
+      if (!known.knows(paint)) {
+        squares += pull(equations, unknowns, paint);
+      }
     }
     if (settings.surface().isPresent()) {
       for (int unknown = unknowns.face(); unknown < unknowns.usual(); unknown++) {
@@ -54,19 +61,24 @@ final class Expectations {
     for (int band = 0; band < Bands.COUNT; band++) {
       int scattering = unknowns.scattering(paint, band);
       if (band + 1 < Bands.COUNT) {
-        squares += slope(equations, unknowns, scattering);
+        double expected = known.scattering(paint, band + 1) - known.scattering(paint, band);
+        squares += slope(equations, unknowns, scattering, expected);
       }
       if (band + 2 < Bands.COUNT) {
         int absorption = unknowns.absorption(paint, band);
-        squares += bend(equations, unknowns, absorption, settings.absorptionBend());
-        squares += bend(equations, unknowns, scattering, settings.scatteringBend());
+        double usualK =
+            known.absorption(paint, band)
+                - 2 * known.absorption(paint, band + 1)
+                + known.absorption(paint, band + 2);
+        squares += bend(equations, unknowns, absorption, usualK, settings.absorptionBend());
+        squares += bend(equations, unknowns, scattering, 0, settings.scatteringBend());
       }
     }
     return squares;
   }
 
-  private double slope(Equations equations, Unknowns unknowns, int first) {
-    double step = unknowns.at(first + 1) - unknowns.at(first);
+  private double slope(Equations equations, Unknowns unknowns, int first, double expected) {
+    double step = unknowns.at(first + 1) - unknowns.at(first) - expected;
     equations.add(new int[] {first, first + 1}, FIRST_DIFFERENCE, step, settings.scatteringSlope());
     return settings.scatteringSlope() * step * step;
   }
@@ -89,8 +101,10 @@ final class Expectations {
     return settings.scatteringPull() * spread * Math.log(give);
   }
 
-  private static double bend(Equations equations, Unknowns unknowns, int first, double weight) {
-    double bend = unknowns.at(first) - 2 * unknowns.at(first + 1) + unknowns.at(first + 2);
+  private static double bend(
+      Equations equations, Unknowns unknowns, int first, double expected, double weight) {
+    double bend =
+        unknowns.at(first) - 2 * unknowns.at(first + 1) + unknowns.at(first + 2) - expected;
     equations.add(new int[] {first, first + 1, first + 2}, SECOND_DIFFERENCE, bend, weight);
     return weight * bend * bend;
   }

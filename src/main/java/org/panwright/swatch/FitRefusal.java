@@ -29,4 +29,12 @@ public sealed interface FitRefusal {
    * @param usual their geometric mean
    */
   record LoadsOutOfScale(double usual) implements FitRefusal {}
+
+  /**
+   * A coat is lighter than the paper it lies on over the whole spectrum, so one of the two readings
+   * is of something else.
+   *
+   * @param name the swatch
+   */
+  record LighterThanGround(String name) implements FitRefusal {}
 }

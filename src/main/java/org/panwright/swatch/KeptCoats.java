@@ -21,12 +21,24 @@ import org.panwright.paint.Shelf;
  * @param coats those that can be used, in the order of the first swatches of {@code set}
  * @param unused those whose admixture nobody knows
  * @param set the swatches of {@code coats}, then such as stand for what is known of admixtures
+ * @param pigments what is known of the paints from the names of their pigments
  */
-record KeptCoats(List<Kept> coats, List<PaintFitReport.Unused> unused, SwatchSet set) {
+record KeptCoats(
+    List<Kept> coats,
+    List<PaintFitReport.Unused> unused,
+    SwatchSet set,
+    Map<String, Optics> pigments) {
   /** A black drawing ink or marker, dry: common practice, L* about 24. */
   private static final Spectrum BLACK_LINE = Spectrum.flat(0.04);
 
   private static final double USUAL_WASH = 0.25;
+  private static final double USUAL_COAT = 0.5;
+
+  /** A wash is half or twice as strong as another painter's. */
+  private static final double DOUBT_OF_WASH = 0.5;
+
+  private static final double DOUBT_OF_MIX = 0.25;
+  private static final double DOUBT_OF_UNKNOWN = 0.7;
 
   /** One coat and the paint it is kept with. */
   record Kept(String paintId, PaintedCoat coat) {}
@@ -36,9 +48,13 @@ record KeptCoats(List<Kept> coats, List<PaintFitReport.Unused> unused, SwatchSet
     List<PaintFitReport.Unused> unused = new ArrayList<>();
     List<Swatch> swatches = new ArrayList<>();
     Map<String, Optics> companions = new LinkedHashMap<>();
+    Map<String, Optics> pigments = new LinkedHashMap<>();
     for (Paint paint : shelf.paints()) {
       if (!paintIds.contains(paint.id())) {
         continue;
+      }
+      if (paint.pigments().stream().allMatch(p -> library.find(p.pigment()).isPresent())) {
+        pigments.put(paint.id(), library.estimate(paint.pigments()));
       }
       for (PaintedCoat coat : paint.swatchbook().coats()) {
         Optional<Admixture> other = coat.mixedWith();
@@ -57,11 +73,12 @@ record KeptCoats(List<Kept> coats, List<PaintFitReport.Unused> unused, SwatchSet
                 paint.id() + "/" + coat.id(),
                 loads(paint.id(), coat, presumedLoad(coat)),
                 Reading.of(coat.dry()),
-                ground(coat, paper)));
+                ground(coat, paper),
+                doubt(coat)));
       }
     }
     companions.forEach((id, optics) -> swatches.addAll(standIns(id, optics, paper)));
-    return new KeptCoats(coats, unused, new SwatchSet(swatches));
+    return new KeptCoats(coats, unused, new SwatchSet(swatches), pigments);
   }
 
   private static boolean isItself(Admixture other, Paint paint) {
@@ -70,7 +87,28 @@ record KeptCoats(List<Kept> coats, List<PaintFitReport.Unused> unused, SwatchSet
 
   /** The load as noted, or what its strength usually means. */
   static double presumedLoad(PaintedCoat coat) {
-    return coat.load().orElse(coat.strength() == PaintedCoat.Strength.WASH ? USUAL_WASH : 1);
+    return coat.load()
+        .orElse(
+            switch (coat.strength()) {
+              case FULL -> 1;
+              case WASH -> USUAL_WASH;
+              case UNKNOWN -> USUAL_COAT;
+            });
+  }
+
+  /**
+   * How far the load of a coat may be off, in its logarithm. A load that was noted is believed: on
+   * measured coats fitting it too did harm. The full strength coat of a paint defines its load 1.
+   */
+  static double doubt(PaintedCoat coat) {
+    if (coat.load().isPresent()) {
+      return 0;
+    }
+    return switch (coat.strength()) {
+      case FULL -> coat.mixedWith().isPresent() ? DOUBT_OF_MIX : 0;
+      case WASH -> DOUBT_OF_WASH;
+      case UNKNOWN -> DOUBT_OF_UNKNOWN;
+    };
   }
 
   /** The paints of a coat of a whole load. */

@@ -2,9 +2,12 @@ package org.panwright.swatch;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
+import org.panwright.colour.Spectrum;
+import org.panwright.paint.Optics;
 
 /**
  * The one coat of a set that disagrees with the rest: mislabelled, contaminated, or misread.
@@ -29,24 +32,33 @@ public record OddCoat(Swatch swatch, double foretold) {
    * @param report the fit of the whole set under the same settings
    */
   public static Optional<OddCoat> in(SwatchSet set, FitSettings settings, FitReport report) {
-    return in(set, settings, report, () -> false);
+    return in(set, settings, Map.of(), report, () -> false);
   }
 
   /** The same, asking now and then whether anyone still wants to know. */
   static Optional<OddCoat> in(
-      SwatchSet set, FitSettings settings, FitReport report, BooleanSupplier outdated) {
+      SwatchSet set,
+      FitSettings settings,
+      Map<String, Optics> pigments,
+      FitReport report,
+      BooleanSupplier outdated) {
     List<SwatchResidual> residuals = report.residuals();
     return IntStream.range(0, residuals.size())
         .boxed()
         .sorted(Comparator.comparingDouble(i -> -residuals.get(i).ciede2000()))
         .limit(TRIALS)
-        .map(i -> leftOut(set, settings, report, i, outdated))
+        .map(i -> leftOut(set, settings, pigments, report, i, outdated))
         .flatMap(Optional::stream)
         .max(Comparator.comparingDouble(OddCoat::foretold));
   }
 
   private static Optional<OddCoat> leftOut(
-      SwatchSet set, FitSettings settings, FitReport whole, int index, BooleanSupplier outdated) {
+      SwatchSet set,
+      FitSettings settings,
+      Map<String, Optics> pigments,
+      FitReport whole,
+      int index,
+      BooleanSupplier outdated) {
     Swatch swatch = set.swatches().get(index);
     SwatchSet rest = set.without(index);
     if (!rest.paints().equals(set.paints())) {
@@ -54,15 +66,27 @@ public record OddCoat(Swatch swatch, double foretold) {
     }
     FitReport report;
     try {
-      report = OpticsFit.of(rest, settings, outdated);
+      report = OpticsFit.of(rest, settings, pigments, outdated);
     } catch (FitRefusedException tooFewLeft) {
       return Optional.empty();
     }
-    Reading foretold = new Reading.OfSpectrum(report.predict(swatch.paints(), swatch.ground()));
-    double error = OpticsFit.distance(foretold, swatch.reading());
+    double error = foretold(report, swatch);
     boolean far = error > Math.max(LEAST, TIMES_THE_REST * report.medianError());
     boolean better = meanSquare(report, swatch) < CLEARLY_BETTER * meanSquare(whole, swatch);
     return far && better ? Optional.of(new OddCoat(swatch, error)) : Optional.empty();
+  }
+
+  /** How far a prediction is from a coat; a doubtful load may be any that is likely. */
+  private static double foretold(FitReport report, Swatch swatch) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (double doubts = -2; doubts <= 2; doubts += 0.5) {
+      double factor = Math.exp(doubts * swatch.loadDoubt());
+      Spectrum predicted = report.predict(swatch.paints(factor), swatch.ground());
+      nearest =
+          Math.min(
+              nearest, OpticsFit.distance(new Reading.OfSpectrum(predicted), swatch.reading()));
+    }
+    return nearest;
   }
 
   /** Over the other coats that share a paint with the swatch. */

@@ -1,6 +1,7 @@
 package org.panwright.swatch;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,17 +34,23 @@ public final class OpticsFit {
   private final List<String> paints;
   private final double usualLoad;
   private final List<SwatchTerm> terms = new ArrayList<>();
+  private final int doubtful;
+  private final KnownShapes known;
   private final Expectations expectations;
 
-  private OpticsFit(SwatchSet set, FitSettings settings) {
+  private OpticsFit(SwatchSet set, FitSettings settings, Map<String, Optics> pigments) {
     this.set = set;
     this.settings = settings;
     paints = set.paints();
     usualLoad = set.usualLoad();
+    int counted = 0;
     for (Swatch swatch : set.swatches()) {
-      terms.add(new SwatchTerm(swatch, paints, usualLoad, settings));
+      int place = swatch.loadDoubt() > 0 ? counted++ : SwatchTerm.NOT_DOUBTFUL;
+      terms.add(new SwatchTerm(swatch, paints, usualLoad, settings, place));
     }
-    expectations = new Expectations(settings);
+    doubtful = counted;
+    known = new KnownShapes(pigments, paints);
+    expectations = new Expectations(settings, known);
   }
 
   /**
@@ -62,11 +69,22 @@ public final class OpticsFit {
    */
   public static FitReport of(SwatchSet set, FitSettings settings, BooleanSupplier outdated)
       throws FitRefusedException {
+    return of(set, settings, Map.of(), outdated);
+  }
+
+  /**
+   * The same with what is known of the pigments of some paints.
+   *
+   * @param pigments optics by paint, per unit load, as estimated from names
+   */
+  static FitReport of(
+      SwatchSet set, FitSettings settings, Map<String, Optics> pigments, BooleanSupplier outdated)
+      throws FitRefusedException {
     Optional<FitRefusal> refusal = Sense.check(set);
     if (refusal.isPresent()) {
       throw new FitRefusedException(refusal.get());
     }
-    OpticsFit fit = new OpticsFit(set, settings);
+    OpticsFit fit = new OpticsFit(set, settings, pigments);
     return fit.report(fit.solve(outdated));
   }
 
@@ -105,6 +123,9 @@ public final class OpticsFit {
 
   private double gather(Equations equations, Unknowns unknowns) {
     double squares = expectations.addTo(equations, unknowns);
+    if (known.any()) {
+      squares += known.addTo(equations, unknowns, usualLoad);
+    }
     for (SwatchTerm term : terms) {
       squares += term.addTo(equations, unknowns);
     }
@@ -115,12 +136,13 @@ public final class OpticsFit {
   private Unknowns start() {
     double darkest = terms.stream().mapToDouble(SwatchTerm::darkest).min().orElseThrow();
     double ceiling = Math.min(HIGHEST_K1, Math.max(1e-4, BELOW_DARKEST * darkest));
-    Unknowns unknowns = Unknowns.of(paints.size(), ceiling);
+    Unknowns unknowns = Unknowns.of(paints.size(), ceiling, known.any(), doubtful);
     for (int paint = 0; paint < paints.size(); paint++) {
       for (int band = 0; band < Bands.COUNT; band++) {
         unknowns.start(unknowns.absorption(paint, band), startingAbsorption(paint, band));
       }
     }
+    known.start(unknowns, usualLoad);
     unknowns.start(unknowns.inner(), Expectations.K2);
     unknowns.start(unknowns.gloss(), Expectations.GLOSS);
     return unknowns;
@@ -153,15 +175,42 @@ public final class OpticsFit {
       optics.put(paints.get(paint), opticsOf(unknowns, paint, 1));
     }
     List<SwatchResidual> residuals = new ArrayList<>();
-    for (Swatch swatch : set.swatches()) {
-      Spectrum fitted = FitReport.predict(optics, surface, swatch.paints(), swatch.ground());
-      residuals.add(new SwatchResidual(swatch, fitted));
+    for (int i = 0; i < terms.size(); i++) {
+      Swatch swatch = set.swatches().get(i);
+      double factor = terms.get(i).loadFactor(unknowns);
+      Spectrum fitted = FitReport.predict(optics, surface, swatch.paints(factor), swatch.ground());
+      residuals.add(new SwatchResidual(swatch, factor, fitted));
     }
+    FitDoubt doubt = doubt(unknowns, surface, optics);
     for (int paint = 0; paint < paints.size(); paint++) {
-      double error = expectedError(paints.get(paint), residuals);
+      double error = doubt.expectedError(paints.get(paint), residuals);
       optics.put(paints.get(paint), opticsOf(unknowns, paint, error));
     }
     return new FitReport(optics, surface, residuals);
+  }
+
+  private FitDoubt doubt(Unknowns unknowns, FittedSurface surface, Map<String, Optics> optics) {
+    Equations equations = new Equations(unknowns.size());
+    gather(equations, unknowns);
+    Reading paper = lightestGround();
+    return new FitDoubt(
+        equations.uncertainty(),
+        (paint, load, ground) -> {
+          List<PaintLoad> coat = List.of(new PaintLoad(paint, load * usualLoad));
+          Spectrum seen = FitReport.predict(optics, surface, coat, ground);
+          Reading read = new Reading.OfSpectrum(seen.map(r -> Math.max(0, Math.min(1, r))));
+          Swatch probe = new Swatch("probe", coat, read, ground);
+          SwatchTerm term = new SwatchTerm(probe, paints, usualLoad, settings);
+          return uncertainty -> term.variance(uncertainty, unknowns);
+        },
+        paper);
+  }
+
+  private Reading lightestGround() {
+    return set.swatches().stream()
+        .map(Swatch::ground)
+        .max(Comparator.comparingDouble(ground -> ground.lab().l()))
+        .orElseThrow();
   }
 
   private Optics opticsOf(Unknowns unknowns, int paint, double error) {
@@ -175,25 +224,6 @@ public final class OpticsFit {
         measured ? OpticsSource.SPECTRA : OpticsSource.SWATCHES,
         error);
   }
-
-  /**
-   * The error to expect of a paint's coats: the root of the mean squared residual of the coats it
-   * lies in, corrected for their small number, and at least that of a careful repeat.
-   */
-  private static double expectedError(String paint, List<SwatchResidual> residuals) {
-    double squares = 0;
-    int coats = 0;
-    for (SwatchResidual residual : residuals) {
-      if (residual.swatch().paints().stream().anyMatch(p -> p.paint().equals(paint))) {
-        squares += residual.ciede2000() * residual.ciede2000();
-        coats++;
-      }
-    }
-    return Math.min(99, Math.max(LEAST_ERROR, Math.sqrt(squares / Math.max(1, coats - 1))));
-  }
-
-  /** Two coats painted alike differ by about this much: common practice. */
-  private static final double LEAST_ERROR = 1;
 
   static double distance(Reading first, Reading second) {
     return Difference.ciede2000(first.lab(), second.lab());

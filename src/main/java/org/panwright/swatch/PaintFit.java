@@ -49,8 +49,9 @@ public final class PaintFit {
       throw new FitRefusedException(new FitRefusal.NoSwatches());
     }
     SwatchSet set = kept.set();
-    FitReport report = OpticsFit.of(set, FitSettings.FOR_ENGINE, outdated);
-    Optional<OddCoat> odd = OddCoat.in(set, FitSettings.FOR_ENGINE, report, outdated);
+    FitSettings settings = FitSettings.FOR_ENGINE;
+    FitReport report = OpticsFit.of(set, settings, kept.pigments(), outdated);
+    Optional<OddCoat> odd = OddCoat.in(set, settings, kept.pigments(), report, outdated);
     Map<String, Optics> optics = new LinkedHashMap<>();
     report
         .optics()
@@ -70,7 +71,7 @@ public final class PaintFit {
               coat.coat(),
               residual.fitted(),
               residual.ciede2000(),
-              residual.swatch().totalLoad()));
+              residual.swatch().totalLoad() * residual.loadFactor()));
     }
     return new PaintFitReport(
         optics, coats, kept.unused(), odd.flatMap(o -> oddOf(kept, coats, o)));

@@ -7,6 +7,7 @@ import java.util.Optional;
 final class Sense {
   private static final double ALIKE = 0.5;
   private static final double DARKEST_PAPER = 60;
+  private static final double CLEARLY_LIGHTER = 8;
   private static final double LOWEST_LOAD = 1e-4;
   private static final double HIGHEST_LOAD = 1e4;
 
@@ -29,6 +30,12 @@ final class Sense {
     for (String paint : set.paints()) {
       if (leavesNoMark(paint, swatches)) {
         return Optional.of(new FitRefusal.NoMark(paint));
+      }
+    }
+    for (Swatch swatch : swatches) {
+      double ground = swatch.ground().lab().l();
+      if (ground >= DARKEST_PAPER && swatch.reading().lab().l() > ground + CLEARLY_LIGHTER) {
+        return Optional.of(new FitRefusal.LighterThanGround(swatch.name()));
       }
     }
     return allAlike(swatches) ? Optional.of(new FitRefusal.AllAlike()) : Optional.empty();

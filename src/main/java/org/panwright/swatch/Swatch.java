@@ -11,9 +11,20 @@ import java.util.Set;
  * @param paints what lies in the coat, each paint once, at least one
  * @param reading of the dry coat
  * @param ground a reading of what lies beneath: the bare paper, or a painted line
+ * @param loadDoubt how far the whole load may be off: a standard deviation of its logarithm, 0 if
+ *     it is known
  */
-public record Swatch(String name, List<PaintLoad> paints, Reading reading, Reading ground) {
+public record Swatch(
+    String name, List<PaintLoad> paints, Reading reading, Reading ground, double loadDoubt) {
+  /** A swatch whose load is known. */
+  public Swatch(String name, List<PaintLoad> paints, Reading reading, Reading ground) {
+    this(name, paints, reading, ground, 0);
+  }
+
   public Swatch {
+    if (!(loadDoubt >= 0 && loadDoubt < 10)) {
+      throw new IllegalArgumentException("doubt of a load must lie in 0..10, was " + loadDoubt);
+    }
     if (name.isBlank()) {
       throw new IllegalArgumentException("a swatch has a name");
     }
@@ -42,6 +53,15 @@ public record Swatch(String name, List<PaintLoad> paints, Reading reading, Readi
   /** The same swatch known by its colours alone. */
   Swatch byColour() {
     return new Swatch(
-        name, paints, new Reading.OfColour(reading.lab()), new Reading.OfColour(ground.lab()));
+        name,
+        paints,
+        new Reading.OfColour(reading.lab()),
+        new Reading.OfColour(ground.lab()),
+        loadDoubt);
+  }
+
+  /** Its paints if the whole load is {@code factor} times what was noted. */
+  List<PaintLoad> paints(double factor) {
+    return paints.stream().map(p -> new PaintLoad(p.paint(), p.load() * factor)).toList();
   }
 }

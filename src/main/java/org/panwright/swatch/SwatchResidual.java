@@ -8,9 +8,10 @@ import org.panwright.colour.Spectrum;
  * What a fit makes of one swatch.
  *
  * @param swatch the swatch as read
+ * @param loadFactor how many times the load noted the coat was found to have; 1 where it was known
  * @param fitted the reflectance the fitted optics give it
  */
-public record SwatchResidual(Swatch swatch, Spectrum fitted) {
+public record SwatchResidual(Swatch swatch, double loadFactor, Spectrum fitted) {
   /** The difference in colour between the swatch and the fit, under D65. */
   public double ciede2000() {
     return Difference.ciede2000(swatch.reading().lab(), Light.D65.lab(fitted));

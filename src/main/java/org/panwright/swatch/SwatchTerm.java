@@ -24,6 +24,7 @@ final class SwatchTerm {
   private static final double LIGHTNESS_STEP = 116.0 / 6;
   private static final double LEAST_BAND_WEIGHT = 0.3;
   private static final double[] BAND_WEIGHTS = bandWeights();
+  static final int NOT_DOUBTFUL = -1;
 
   private final FitSettings settings;
   private final int[] paints;
@@ -33,9 +34,26 @@ final class SwatchTerm {
   private final double[] ground;
   private final double spectralWeight;
   private final ColourError colour;
+  private final double loadDoubt;
+  private final int doubtful;
 
   SwatchTerm(Swatch swatch, List<String> paintNames, double usualLoad, FitSettings settings) {
+    this(swatch, paintNames, usualLoad, settings, NOT_DOUBTFUL);
+  }
+
+  /**
+   * @param doubtful the place of its load among the doubtful ones, from 0; {@link #NOT_DOUBTFUL} if
+   *     its load is known
+   */
+  SwatchTerm(
+      Swatch swatch,
+      List<String> paintNames,
+      double usualLoad,
+      FitSettings settings,
+      int doubtful) {
     this.settings = settings;
+    this.doubtful = doubtful;
+    loadDoubt = swatch.loadDoubt();
     paints = swatch.paints().stream().mapToInt(p -> paintNames.indexOf(p.paint())).toArray();
     loads = swatch.paints().stream().mapToDouble(p -> p.load() / usualLoad).toArray();
     totalLoad = swatch.totalLoad() / usualLoad;
@@ -57,12 +75,44 @@ final class SwatchTerm {
   double addTo(Equations equations, Unknowns unknowns) {
     Prediction prediction = predict(unknowns);
     return addSpectrum(equations, prediction, unknowns)
-        + addColour(equations, prediction, unknowns);
+        + addColour(equations, prediction, unknowns)
+        + addDoubt(equations, unknowns);
+  }
+
+  /** How uncertain the colour of this coat is, as the mean of a squared CIEDE2000. */
+  double variance(Equations.Uncertainty uncertainty, Unknowns unknowns) {
+    double[] sum = new double[1];
+    forEachColourRow(
+        predict(unknowns),
+        unknowns,
+        (columns, slopes, off) -> sum[0] += uncertainty.variance(columns, slopes));
+    return sum[0];
+  }
+
+  /** (ln factor / doubt)². */
+  private double addDoubt(Equations equations, Unknowns unknowns) {
+    if (doubtful == NOT_DOUBTFUL) {
+      return 0;
+    }
+    int unknown = unknowns.loadFactor(doubtful);
+    double off = unknowns.at(unknown) / loadDoubt;
+    equations.add(new int[] {unknown}, new double[] {1 / loadDoubt}, off, 1);
+    return off * off;
+  }
+
+  /** How many times its noted load the coat has. */
+  double loadFactor(Unknowns unknowns) {
+    return doubtful == NOT_DOUBTFUL ? 1 : Math.exp(unknowns.at(unknowns.loadFactor(doubtful)));
+  }
+
+  /** Slopes that belong to no paint: u, k2, gloss, and the load where it is in doubt. */
+  private int ofTheCoat() {
+    return doubtful == NOT_DOUBTFUL ? 3 : 4;
   }
 
   private double addSpectrum(Equations equations, Prediction prediction, Unknowns unknowns) {
     double squares = 0;
-    int[] columns = new int[2 * paints.length + 3];
+    int[] columns = new int[2 * paints.length + ofTheCoat()];
     for (int band = 0; band < BANDS; band++) {
       fillColumns(columns, unknowns, band);
       double root = Math.cbrt(prediction.reflectance[band] + DARK_OFFSET);
@@ -80,11 +130,27 @@ final class SwatchTerm {
   }
 
   private double addColour(Equations equations, Prediction prediction, Unknowns unknowns) {
+    double[] squares = new double[1];
+    forEachColourRow(
+        prediction,
+        unknowns,
+        (columns, slopes, off) -> {
+          equations.add(columns, slopes, off, settings.colour());
+          squares[0] += settings.colour() * off * off;
+        });
+    return squares[0];
+  }
+
+  private interface ColourRow {
+    void take(int[] columns, double[] slopes, double off);
+  }
+
+  private void forEachColourRow(Prediction prediction, Unknowns unknowns, ColourRow taker) {
     ColourError.Rows rows = colour.of(prediction.reflectance);
     int perBand = 2 * paints.length;
-    int[] columns = new int[perBand * BANDS + 3];
-    int[] ofBand = new int[perBand + 3];
-    double squares = 0;
+    int shared = ofTheCoat();
+    int[] columns = new int[perBand * BANDS + shared];
+    int[] ofBand = new int[perBand + shared];
     for (int row = 0; row < 3; row++) {
       double[] slopes = new double[columns.length];
       double[] byBand = rows.slopes()[row];
@@ -94,16 +160,13 @@ final class SwatchTerm {
           columns[band * perBand + i] = ofBand[i];
           slopes[band * perBand + i] = byBand[band] * prediction.slopes[band][i];
         }
-        for (int i = 0; i < 3; i++) {
+        for (int i = 0; i < shared; i++) {
           columns[perBand * BANDS + i] = ofBand[perBand + i];
           slopes[perBand * BANDS + i] += byBand[band] * prediction.slopes[band][perBand + i];
         }
       }
-      double off = rows.errors()[row];
-      equations.add(columns, slopes, off, settings.colour());
-      squares += settings.colour() * off * off;
+      taker.take(columns, slopes, rows.errors()[row]);
     }
-    return squares;
   }
 
   private void fillColumns(int[] columns, Unknowns unknowns, int band) {
@@ -114,6 +177,9 @@ final class SwatchTerm {
     columns[2 * paints.length] = unknowns.face();
     columns[2 * paints.length + 1] = unknowns.inner();
     columns[2 * paints.length + 2] = unknowns.gloss();
+    if (doubtful != NOT_DOUBTFUL) {
+      columns[2 * paints.length + 3] = unknowns.loadFactor(doubtful);
+    }
   }
 
   /** The coat and its slopes by ln K and ln S of each paint in the band, u, k2 and gloss. */
@@ -122,17 +188,19 @@ final class SwatchTerm {
     FittedSurface surface = settings.surface().orElseGet(unknowns::surface);
     double k2 = surface.k2();
     double gloss = faceKnown ? 0 : surface.gloss();
-    double fade = Math.exp(-gloss * totalLoad);
+    double factor = loadFactor(unknowns);
+    double wholeLoad = totalLoad * factor;
+    double fade = Math.exp(-gloss * wholeLoad);
     double k1 = surface.k1() * fade;
-    Prediction prediction = new Prediction(2 * paints.length + 3);
+    Prediction prediction = new Prediction(2 * paints.length + ofTheCoat());
     double[] k = new double[paints.length];
     double[] s = new double[paints.length];
     for (int band = 0; band < BANDS; band++) {
       double sumK = 0;
       double sumS = 0;
       for (int i = 0; i < paints.length; i++) {
-        k[i] = loads[i] * Math.exp(unknowns.at(unknowns.absorption(paints[i], band)));
-        s[i] = loads[i] * Math.exp(unknowns.at(unknowns.scattering(paints[i], band)));
+        k[i] = factor * loads[i] * Math.exp(unknowns.at(unknowns.absorption(paints[i], band)));
+        s[i] = factor * loads[i] * Math.exp(unknowns.at(unknowns.scattering(paints[i], band)));
         sumK += k[i];
         sumS += s[i];
       }
@@ -148,15 +216,21 @@ final class SwatchTerm {
         slopes[2 * i] = byInside * coat.byAbsorption() * k[i];
         slopes[2 * i + 1] = byInside * coat.byScattering() * s[i];
       }
+      int at = 2 * paints.length;
       if (!faceKnown) {
         double byK1 = 1 - (1 - k2) * inside / open;
         double byGround = byInside * coat.byGround();
         double groundByK1 = above > 0 ? (above - below) / (below * below) : 0;
         double groundByK2 = above * (1 - ground[band]) / (below * below);
-        int at = 2 * paints.length;
         slopes[at] = unknowns.k1Slope() * (byK1 * fade + byGround * groundByK1);
         slopes[at + 1] = (1 - k1) * inside * (inside - 1) / (open * open) + byGround * groundByK2;
-        slopes[at + 2] = -totalLoad * k1 * byK1;
+        slopes[at + 2] = -wholeLoad * k1 * byK1;
+        if (doubtful != NOT_DOUBTFUL) {
+          slopes[at + 3] = gloss * slopes[at + 2];
+        }
+      }
+      if (doubtful != NOT_DOUBTFUL) {
+        slopes[at + 3] += byInside * (coat.byAbsorption() * sumK + coat.byScattering() * sumS);
       }
     }
     return prediction;

@@ -4,7 +4,9 @@ import org.panwright.colour.Bands;
 
 /**
  * The numbers a fit looks for, in one row: ln K of each paint and band, ln S of each paint and
- * band, three for the face of the coats, one for the usual ln S of the set.
+ * band, three for the face of the coats, one for the usual ln S of the set; where asked for, two
+ * for each paint that say how far K and S lie from what is known of its pigments, and ln of the
+ * factor by which each doubtful load is off.
  *
  * <p>Loads count in usual coats here, so that no number depends on the painter's unit. The face is
  * held by an angle-like number u instead of k1, which keeps k1 between 0 and the darkest reading:
@@ -17,6 +19,7 @@ final class Unknowns {
   private static final double LOWEST_LOG = -14;
   private static final double HIGHEST_LOG = 8;
   private static final double HIGHEST_K2 = 0.75;
+  private static final double FARTHEST_LOAD = Math.log(6);
 
   private final int paints;
   private final double ceiling;
@@ -30,7 +33,18 @@ final class Unknowns {
 
   /** Unknowns for some paints, all at 0; k1 stays below {@code ceiling}. */
   static Unknowns of(int paints, double ceiling) {
-    return new Unknowns(paints, ceiling, new double[2 * paints * BANDS + 4]);
+    return of(paints, ceiling, false, 0);
+  }
+
+  /**
+   * Unknowns, all at 0.
+   *
+   * @param shaped whether each paint has its two distances from what is known
+   * @param doubtful how many loads are in doubt
+   */
+  static Unknowns of(int paints, double ceiling, boolean shaped, int doubtful) {
+    int shapes = shaped ? 2 * paints : 0;
+    return new Unknowns(paints, ceiling, new double[2 * paints * BANDS + 4 + shapes + doubtful]);
   }
 
   int size() {
@@ -80,6 +94,21 @@ final class Unknowns {
     return face() + 3;
   }
 
+  /** The number of the distance of a paint's ln K from what is known; only if shaped. */
+  int absorptionScale(int paint) {
+    return usual() + 1 + 2 * paint;
+  }
+
+  /** The number of the distance of a paint's ln S from what is known; only if shaped. */
+  int scatteringScale(int paint) {
+    return absorptionScale(paint) + 1;
+  }
+
+  /** The number of ln of the factor of a doubtful load, counted from the last one back. */
+  int loadFactor(int fromLast) {
+    return values.length - 1 - fromLast;
+  }
+
   /** The face these numbers stand for; its gloss is per usual coat. */
   FittedSurface surface() {
     return new FittedSurface(
@@ -100,6 +129,9 @@ final class Unknowns {
       if (i < face()) {
         next[i] = Math.max(LOWEST_LOG, Math.min(HIGHEST_LOG, next[i]));
       }
+    }
+    for (int i = usual() + 1; i < next.length; i++) {
+      next[i] = Math.max(-FARTHEST_LOAD, Math.min(FARTHEST_LOAD, next[i]));
     }
     next[inner()] = Math.max(0, Math.min(HIGHEST_K2, next[inner()]));
     next[gloss()] = Math.max(0, next[gloss()]);

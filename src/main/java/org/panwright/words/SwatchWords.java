@@ -96,6 +96,10 @@ public final class SwatchWords {
       return "%s: the amounts of paint (about %s) are out of scale. Give them in millilitres, or as parts of a full coat."
           .formatted(file, number(loads.usual()));
     }
+    if (refusal instanceof FitRefusal.LighterThanGround lighter) {
+      return "%s: the coat %s is lighter than the bare paper beside it. Read both again."
+          .formatted(file, lighter.name());
+    }
     throw new IllegalArgumentException("no words for " + refusal);
   }
 

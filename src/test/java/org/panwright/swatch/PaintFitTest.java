@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.panwright.colour.Difference;
+import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Spectrum;
 import org.panwright.mixing.Film;
@@ -36,6 +37,7 @@ import org.panwright.store.PigmentLibraryReader;
 
 /** Coats painted from made-up optics must give those optics' colours back. */
 class PaintFitTest {
+  private static final Strength FULL = Strength.FULL;
   private static final PigmentLibrary LIBRARY = PigmentLibraryReader.read();
   private static final Optics BLUE = optics(nm -> 0.05 + 4 * bell(nm, 600, 70), 0.15);
   private static final Optics YELLOW =
@@ -76,6 +78,86 @@ class PaintFitTest {
     Paint blue = paint("blue", "PB29", coat("full", BLUE, 1), mixed);
     assertThat(fit(Set.of("blue"), blue).unused())
         .containsExactly(new PaintFitReport.Unused("blue", mixed));
+  }
+
+  @Test
+  void oneSwatchAloneBendsTheKnownPigmentToIt() throws Exception {
+    Optics own = make("PB29");
+    Paint blue = paint("blue", "PB29", PaintedCoat.of("full", colour(Film.of(own, 1)), FULL));
+    Optics found = fit(Set.of("blue"), blue).optics().get("blue");
+    assertThat(difference(found, own, 1)).isLessThan(2);
+    assertThat(difference(found, own, 0.25))
+        .isLessThan(difference(blue.optics(LIBRARY), own, 0.25))
+        .isLessThan(2 * found.expectedError());
+    assertThat(found.expectedError()).isGreaterThan(2);
+  }
+
+  @Test
+  void aWashOfUnknownStrengthIsNotTakenAtItsWord() throws Exception {
+    Optics own = make("PB29");
+    PaintedCoat full = PaintedCoat.of("full", colour(Film.of(own, 1)), FULL);
+    PaintedCoat thin = PaintedCoat.of("thin", colour(Film.of(own, 0.12)), Strength.WASH);
+    PaintFitReport free = fit(Set.of("blue"), paint("blue", "PB29", full, thin));
+    PaintFitReport held = fit(Set.of("blue"), paint("blue", "PB29", full, thin.withLoad(0.25)));
+    double freed = difference(free.optics().get("blue"), own, 0.5);
+    assertThat(freed).isLessThan(3);
+    assertThat(freed).isLessThan(difference(held.optics().get("blue"), own, 0.5));
+    assertThat(free.coats().get(1).load()).isBetween(0.06, 0.2);
+  }
+
+  @Test
+  void moreCoatsAreTrustedMore() throws Exception {
+    PaintedCoat full = coat("full", BLUE, 1);
+    PaintedCoat wash = coat("wash", BLUE, 0.25);
+    PaintedCoat line =
+        PaintedCoat.of("line", over(BLUE, Spectrum.flat(0.04)), FULL)
+            .withGround(PaintedCoat.Ground.BLACK_LINE, Optional.empty());
+    double one = error(full);
+    double two = error(full, wash);
+    double three = error(full, wash, line);
+    assertThat(one).isGreaterThan(two);
+    assertThat(two).isGreaterThan(three);
+  }
+
+  @Test
+  void coatsThatCannotBeMeantAreRefusedWithTheReason() {
+    CoatReading paper = new CoatReading.OfSpectrum(Paper.WHITE.reflectance());
+    assertRefused(new FitRefusal.NoMark("blue"), PaintedCoat.of("a", paper, FULL));
+    CoatReading grey = new CoatReading.OfColour(new Lab(40, 3, -30));
+    assertRefused(
+        new FitRefusal.AllAlike(),
+        PaintedCoat.of("a", grey, FULL),
+        PaintedCoat.of("b", grey, Strength.WASH));
+    PaintedCoat bright =
+        PaintedCoat.of("a", new CoatReading.OfColour(new Lab(95, 0, 2)), FULL)
+            .withGround(
+                PaintedCoat.Ground.PAPER, Optional.of(new CoatReading.OfColour(new Lab(80, 0, 2))));
+    assertRefused(new FitRefusal.LighterThanGround("blue/a"), bright);
+  }
+
+  private static void assertRefused(FitRefusal reason, PaintedCoat... coats) {
+    assertThatThrownBy(() -> fit(Set.of("blue"), paint("blue", "PB29", coats)))
+        .isInstanceOfSatisfying(
+            FitRefusedException.class, e -> assertThat(e.refusal()).isEqualTo(reason));
+  }
+
+  private static double error(PaintedCoat... coats) throws Exception {
+    return fit(Set.of("blue"), paint("blue", "PB29", coats)).optics().get("blue").expectedError();
+  }
+
+  /** Another make of a pigment: stronger, with a wider band and more body. */
+  private static Optics make(String code) {
+    Optics usual = LIBRARY.estimate(List.of(new PigmentShare(PigmentName.of(code), 1)));
+    return new Optics(
+        Spectrum.ofBands(i -> 1.5 * Math.pow(usual.absorption().at(i), 0.9)),
+        usual.scattering().map(s -> 1.6 * s),
+        OpticsSource.SPECTRA,
+        1);
+  }
+
+  private static CoatReading over(Optics optics, Spectrum ground) {
+    Spectrum inside = Film.of(optics, 1).over(ground.map(Surface.DRY::inside));
+    return new CoatReading.OfColour(Light.D65.lab(inside.map(Surface.DRY::outside)));
   }
 
   @Test
