@@ -2,13 +2,12 @@ package org.panwright.app;
 
 import java.util.Arrays;
 import java.util.Locale;
-import javafx.application.Application;
+import java.util.OptionalInt;
+import org.panwright.app.launch.QuickStart;
 import org.panwright.command.CommandLine;
 
 /**
  * Where the program starts: the window, or the command line if there are arguments or no display.
- *
- * <p>It does not extend {@link Application}, so that the program also starts from the class path.
  */
 public final class Launcher {
   private Launcher() {}
@@ -26,8 +25,12 @@ public final class Launcher {
   }
 
   private static void openWindow(String[] arguments) {
+    OptionalInt ended = QuickStart.run(UserFolders.ofThisUser().cache(), System.getProperties());
+    if (ended.isPresent()) {
+      System.exit(ended.getAsInt());
+    }
     try {
-      Application.launch(PanwrightApp.class, arguments);
+      PanwrightApp.launch(Arrays.asList(arguments));
     } catch (UnsupportedOperationException unreachable) {
       // A display is named but nobody answers there: to the painter the same as none.
       System.exit(CommandLine.withoutDisplay(arguments, System.out, System.err));

@@ -9,6 +9,7 @@ import org.panwright.app.faults.Faults;
 import org.panwright.app.findings.FindingsModel;
 import org.panwright.app.findings.FindingsView;
 import org.panwright.app.findings.SideView;
+import org.panwright.app.fx.BuiltLater;
 import org.panwright.app.grid.GridModel;
 import org.panwright.app.grid.GridView;
 import org.panwright.app.hand.Hand;
@@ -53,17 +54,21 @@ final class PlanPlace {
   PlanView build() {
     Hand hand = new Hand(session);
     ShelfModel shelf = new ShelfModel(session, tones, hand, workers.painting(), Platform::runLater);
-    GridModel grid = new GridModel(session, workers.painting(), Platform::runLater, faults::take);
     view =
         new PlanView(
             new ShelfView(shelf, editors),
             new BoxView(new BoxModel(session, tones, hand), editors),
-            new GridView(grid),
-            new RingView(new RingModel(session)),
-            findingsOrMix(),
+            new BuiltLater(workers.later(), this::grid),
+            new BuiltLater(workers.later(), () -> new RingView(new RingModel(session))),
+            new BuiltLater(workers.later(), this::findingsOrMix),
             remembered.settings().dividers());
     view.onMoved(places -> remembered.change(settings -> settings.withDividers(places)));
     return view;
+  }
+
+  private GridView grid() {
+    return new GridView(
+        new GridModel(session, workers.painting(), Platform::runLater, faults::take));
   }
 
   /** Puts the dividers back where they stand at first. */

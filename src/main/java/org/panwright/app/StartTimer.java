@@ -2,15 +2,19 @@ package org.panwright.app;
 
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
 import java.util.Properties;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
+import org.panwright.app.launch.QuickStart;
 
 /**
  * Measures the start: with {@code -Dpanwright.start.time=true} prints the milliseconds from the
- * birth of the process to the second pulse with a window, the processor time the JavaFX thread took
- * of them (which says something on a busy machine too), and the megabytes of heap in use then; with
- * {@code =exit} it ends the program after that.
+ * birth of the process (the first one, if that started a second) to the second pulse with a window,
+ * the processor time the JavaFX thread took of them (which says something on a busy machine too),
+ * and the megabytes of heap in use then; with {@code =exit} it ends the program after that.
  */
 final class StartTimer {
   private static final String PROPERTY = "panwright.start.time";
@@ -40,8 +44,21 @@ final class StartTimer {
     }.start();
   }
 
+  /** How much earlier than this process the one began that started it to have its classes ready. */
+  private static Duration firstProcess() {
+    ProcessHandle here = ProcessHandle.current();
+    Optional<Instant> first =
+        here.parent()
+            .filter(parent -> QuickStart.isSecond(System.getProperties()))
+            .flatMap(parent -> parent.info().startInstant());
+    Optional<Instant> second = here.info().startInstant();
+    return first.isPresent() && second.isPresent()
+        ? Duration.between(first.get(), second.get())
+        : Duration.ZERO;
+  }
+
   private static String line() {
-    long born = ManagementFactory.getRuntimeMXBean().getStartTime();
+    long born = ManagementFactory.getRuntimeMXBean().getStartTime() - firstProcess().toMillis();
     long used = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
     long busy = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     return "second pulse after %d ms, JavaFX thread busy for %d ms, heap in use %d MB"

@@ -12,8 +12,9 @@ import java.util.Optional;
  *
  * @param settings the folder of the settings
  * @param logs the folder of the log
+ * @param cache the folder of what can be made anew at any time
  */
-public record UserFolders(Path settings, Path logs) {
+public record UserFolders(Path settings, Path logs, Path cache) {
   /**
    * The folders of a user.
    *
@@ -26,13 +27,19 @@ public record UserFolders(Path settings, Path logs) {
     if (name.startsWith("windows")) {
       Path base =
           absolute(environment, "APPDATA").orElse(home.resolve("AppData").resolve("Roaming"));
-      return new UserFolders(base.resolve("Panwright"), base.resolve("Panwright"));
+      Path local =
+          absolute(environment, "LOCALAPPDATA").orElse(home.resolve("AppData").resolve("Local"));
+      return new UserFolders(
+          base.resolve("Panwright"),
+          base.resolve("Panwright"),
+          local.resolve("Panwright").resolve("cache"));
     }
     if (name.contains("mac")) {
       Path library = home.resolve("Library");
       return new UserFolders(
           library.resolve("Application Support").resolve("Panwright"),
-          library.resolve("Logs").resolve("Panwright"));
+          library.resolve("Logs").resolve("Panwright"),
+          library.resolve("Caches").resolve("Panwright"));
     }
     return new UserFolders(
         absolute(environment, "XDG_CONFIG_HOME")
@@ -40,6 +47,9 @@ public record UserFolders(Path settings, Path logs) {
             .resolve("panwright"),
         absolute(environment, "XDG_STATE_HOME")
             .orElse(home.resolve(".local").resolve("state"))
+            .resolve("panwright"),
+        absolute(environment, "XDG_CACHE_HOME")
+            .orElse(home.resolve(".cache"))
             .resolve("panwright"));
   }
 

@@ -1,11 +1,13 @@
 package org.panwright.app;
 
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 
 /** The threads beside JavaFX's own; none keeps the program alive. */
 public final class Workers implements AutoCloseable {
+  private final Executor later;
   private final ExecutorService judging = single("judging");
   private final ExecutorService painting = single("painting");
   private final ExecutorService files = single("files");
@@ -13,8 +15,34 @@ public final class Workers implements AutoCloseable {
   private final ScheduledExecutorService clock =
       Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "clock"));
 
-  /** One thread for judging lineups. */
-  public ExecutorService judging() {
+  /** Workers for a window that is built whole at once. */
+  public Workers() {
+    this(Runnable::run);
+  }
+
+  private Workers(Executor later) {
+    this.later = later;
+  }
+
+  /**
+   * Workers for a window that is first shown, then completed.
+   *
+   * @param later does work once the window is seen; on the JavaFX thread
+   */
+  static Workers after(Executor later) {
+    return new Workers(later);
+  }
+
+  /** When the panes are built that can come a moment after the window is first seen. */
+  public Executor later() {
+    return later;
+  }
+
+  /**
+   * One thread for judging lineups. What is asked of it before the window is seen waits until then,
+   * since it would take the processor from the window.
+   */
+  public Executor judging() {
     return judging;
   }
 

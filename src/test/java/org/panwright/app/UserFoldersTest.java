@@ -15,6 +15,7 @@ class UserFoldersTest {
     UserFolders folders = UserFolders.of("Linux", Map.of(), HOME);
     assertThat(folders.settings()).isEqualTo(Path.of("/home/ada/.config/panwright"));
     assertThat(folders.logs()).isEqualTo(Path.of("/home/ada/.local/state/panwright"));
+    assertThat(folders.cache()).isEqualTo(Path.of("/home/ada/.cache/panwright"));
   }
 
   @Test
@@ -42,5 +43,6 @@ class UserFoldersTest {
   void windowsKeepsThemInAppData() {
     UserFolders folders = UserFolders.of("Windows 11", Map.of("APPDATA", "/roaming"), HOME);
     assertThat(folders.settings()).isEqualTo(Path.of("/roaming/Panwright"));
+    assertThat(folders.cache()).isEqualTo(HOME.resolve("AppData/Local/Panwright/cache"));
   }
 }

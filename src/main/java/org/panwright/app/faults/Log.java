@@ -12,30 +12,19 @@ import java.util.logging.SimpleFormatter;
 public final class Log {
   private static final int MOST_BYTES = 1_000_000;
 
-  private final Logger logger;
   private final Path file;
+  private Logger logger;
 
-  private Log(Logger logger, Path file) {
-    this.logger = logger;
+  private Log(Path file) {
     this.file = file;
   }
 
-  /** A log in {@code folder}; if it cannot be written there, it goes to standard error only. */
+  /**
+   * A log in {@code folder}, begun with its first entry; if it cannot be written there, it goes to
+   * standard error only.
+   */
   public static Log in(Path folder) {
-    Logger logger = Logger.getLogger("org.panwright");
-    Path file = folder.resolve("panwright.log");
-    try {
-      Files.createDirectories(folder);
-      FileHandler handler =
-          new FileHandler(file.toString().replace("%", "%%"), MOST_BYTES, 1, true);
-      handler.setFormatter(new SimpleFormatter());
-      handler.setEncoding("UTF-8");
-      logger.addHandler(handler);
-      logger.setUseParentHandlers(false);
-    } catch (IOException unwritable) {
-      logger.log(Level.WARNING, "the log cannot be written to " + file, unwritable);
-    }
-    return new Log(logger, file);
+    return new Log(folder.resolve("panwright.log"));
   }
 
   /** Where it is written. */
@@ -45,11 +34,34 @@ public final class Log {
 
   /** Writes a fault under its code. */
   public void fault(String code, Throwable fault) {
-    logger.log(Level.SEVERE, "fault " + code, fault);
+    logger().log(Level.SEVERE, "fault " + code, fault);
   }
 
   /** Writes something worth knowing when a fault is looked into. */
   public void note(String text) {
-    logger.log(Level.INFO, text);
+    logger().log(Level.INFO, text);
+  }
+
+  private synchronized Logger logger() {
+    if (logger == null) {
+      logger = begin();
+    }
+    return logger;
+  }
+
+  private Logger begin() {
+    Logger begun = Logger.getLogger("org.panwright");
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+      FileHandler handler =
+          new FileHandler(file.toString().replace("%", "%%"), MOST_BYTES, 1, true);
+      handler.setFormatter(new SimpleFormatter());
+      handler.setEncoding("UTF-8");
+      begun.addHandler(handler);
+      begun.setUseParentHandlers(false);
+    } catch (IOException unwritable) {
+      begun.log(Level.WARNING, "the log cannot be written to " + file, unwritable);
+    }
+    return begun;
   }
 }
