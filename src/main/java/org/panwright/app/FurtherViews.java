@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
+import org.panwright.analysis.Judge;
+import org.panwright.app.compare.CompareModel;
+import org.panwright.app.compare.CompareView;
 import org.panwright.app.outing.OutingModel;
 import org.panwright.app.outing.OutingView;
 import org.panwright.app.papers.PapersModel;
@@ -16,8 +19,9 @@ import org.panwright.app.swatches.SheetModel;
 import org.panwright.app.swatches.SwatchesView;
 import org.panwright.app.window.Place;
 import org.panwright.print.PaperFormat;
-import org.panwright.words.SwatchesWords;
+import org.panwright.words.CompareWords;
 import org.panwright.words.OutingWords;
+import org.panwright.words.SwatchesWords;
 import org.panwright.words.WindowWords;
 
 /** The views beside the plan, each built when it is first looked at. */
@@ -32,13 +36,28 @@ final class FurtherViews {
   /** The views in the order of their buttons. */
   List<Place> all() {
     return List.of(
-        new Place(SwatchesWords.NAME, this::swatches), new Place(OutingWords.VIEW, this::outing),
+        new Place(SwatchesWords.NAME, this::swatches),
+        new Place(CompareWords.TITLE, this::compare),
+        new Place(OutingWords.VIEW, this::outing),
         new Place(WindowWords.PAPERS, this::papers));
   }
 
   /** Whether every view built so far shows the kit as it is now. */
   boolean areSettled() {
     return settled.stream().allMatch(BooleanSupplier::getAsBoolean);
+  }
+
+  private CompareView compare() {
+    CompareModel model =
+        new CompareModel(
+            means.session(),
+            new Judge(means.library()),
+            means.workers().judging(),
+            means.workers().files(),
+            Platform::runLater,
+            means.faults()::take);
+    settled.add(model::isSettled);
+    return new CompareView(model, means.tones(), means.dialogs());
   }
 
   private SwatchesView swatches() {

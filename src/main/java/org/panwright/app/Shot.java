@@ -8,6 +8,7 @@ import org.panwright.kit.Box;
 import org.panwright.kit.Lineup;
 import org.panwright.mixing.Ratio;
 import org.panwright.paint.Paint;
+import org.panwright.words.CompareWords;
 import org.panwright.words.OutingWords;
 import org.panwright.words.WindowWords;
 
@@ -26,6 +27,7 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("plan-light", 1440, 900, Theme.LIGHT, w -> w.showPlace(0)),
           new Shot("plan-dark", 1440, 900, Theme.DARK, w -> w.showPlace(0)),
           new Shot("mix", 1440, 900, Theme.LIGHT, Shot::pickMix),
+          new Shot("compare", 1440, 900, Theme.LIGHT, w -> w.showPlace(CompareWords.TITLE)),
           new Shot("outing", 1440, 900, Theme.LIGHT, w -> w.showPlace(OutingWords.VIEW)),
           new Shot("papers", 1440, 900, Theme.LIGHT, w -> w.showPlace(WindowWords.PAPERS)),
           new Shot("paint-editor", 1280, 800, Theme.LIGHT, w -> w.editors().editPaint(blend(w))),
@@ -36,6 +38,7 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
       List.of(
           new Shot("plan-small", 1100, 700, Theme.LIGHT, Shot::plan),
           new Shot("plan-large", 1920, 1080, Theme.DARK, Shot::plan),
+          new Shot("compare-small", 1100, 700, Theme.DARK, w -> w.showPlace(CompareWords.TITLE)),
           new Shot("outing-small", 1100, 700, Theme.DARK, w -> w.showPlace(OutingWords.VIEW)),
           new Shot("outing-large", 1920, 1080, Theme.DARK, w -> w.showPlace(OutingWords.VIEW)),
           new Shot("papers-small", 1100, 700, Theme.DARK, w -> w.showPlace(WindowWords.PAPERS)),

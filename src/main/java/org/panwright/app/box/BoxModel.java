@@ -16,9 +16,7 @@ import org.panwright.app.hand.Spot;
 import org.panwright.kit.Box;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Fill;
-import org.panwright.kit.Filling;
 import org.panwright.kit.History;
-import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Well;
 import org.panwright.paint.Paint;
@@ -177,20 +175,7 @@ public final class BoxModel {
   }
 
   private BoxPicture picture(Lineup lineup) {
-    Box box = session.kit().boxOf(lineup);
-    return new BoxPicture(
-        box,
-        lineup.id(),
-        box.wells().stream()
-            .map(well -> new WellPicture(well, lineup.in(well.id()).map(this::content)))
-            .toList());
-  }
-
-  private WellPicture.Content content(Filling filling) {
-    Kit kit = session.kit();
-    Paint paint = kit.shelf().find(filling.paintId()).orElseThrow();
-    return new WellPicture.Content(
-        paint, filling.fill(), book.of(paint, kit.paper(), kit.washes()));
+    return BoxPicture.of(session.kit(), lineup, book);
   }
 
   private void refreshPicked() {

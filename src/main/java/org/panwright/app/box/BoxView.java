@@ -139,7 +139,7 @@ public final class BoxView extends VBox {
     event.consume();
   }
 
-  private static String sheet() {
+  static String sheet() {
     String path = "/org/panwright/app/theme/bench.css";
     return Objects.requireNonNull(BoxView.class.getResource(path), path).toExternalForm();
   }

@@ -1,16 +1,19 @@
 package org.panwright.app.ring;
 
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.ArcType;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
-import org.panwright.analysis.HueGap;
 import org.panwright.analysis.Ring;
 import org.panwright.app.fx.CanvasRegion;
 import org.panwright.app.fx.Swatches;
 import org.panwright.colour.GamutFit;
+import org.panwright.colour.Hue;
 import org.panwright.colour.HueWord;
 import org.panwright.colour.Oklch;
 import org.panwright.words.ColourWords;
@@ -32,15 +35,18 @@ final class RingCanvas extends CanvasRegion {
     HueWord.TURQUOISE, HueWord.BLUE, HueWord.VIOLET, HueWord.MAGENTA
   };
 
-  private final RingModel model;
+  private final ObservableValue<Optional<RingPicture>> picture;
+  private final BiConsumer<Double, Double> picked;
   private double centreX;
   private double centreY;
   private double radius;
 
-  RingCanvas(RingModel model) {
-    this.model = model;
+  RingCanvas(
+      ObservableValue<Optional<RingPicture>> picture, BiConsumer<Double, Double> picked) {
+    this.picture = picture;
+    this.picked = picked;
     getStyleClass().add("ring-canvas");
-    model.pictureProperty().addListener(o -> repaint());
+    picture.addListener(o -> repaint());
     setOnMouseClicked(event -> pick(canvasX(event.getX()), canvasY(event.getY())));
   }
 
@@ -54,7 +60,7 @@ final class RingCanvas extends CanvasRegion {
     }
     paintRim(pen);
     paintScale(pen);
-    model.pictureProperty().getValue().ifPresent(picture -> paintRings(pen, picture));
+    picture.getValue().ifPresent(shown -> paintRings(pen, shown));
   }
 
   private void pick(double canvasX, double canvasY) {
@@ -62,7 +68,7 @@ final class RingCanvas extends CanvasRegion {
     double dy = centreY - canvasY;
     double distance = Math.hypot(dx, dy);
     if (radius >= 20 && distance <= radius) {
-      model.pick(distance / radius * FULL_CHROMA, Math.toDegrees(Math.atan2(dy, dx)));
+      picked.accept(distance / radius * FULL_CHROMA, Math.toDegrees(Math.atan2(dy, dx)));
     }
   }
 
@@ -72,7 +78,9 @@ final class RingCanvas extends CanvasRegion {
     picture
         .trial()
         .ifPresent(trial -> paintShape(pen, picture.part(), trial, Color.TRANSPARENT, accent()));
-    picture.gaps().forEach(gap -> paintGap(pen, gap));
+    picture.gaps().forEach(gap -> paintArc(pen, gap.fromDeg(), gap.toDeg(), warn(), 5));
+    picture.lost().forEach(arc -> paintArc(pen, arc.fromDeg(), arc.toDeg(), warn(), 5));
+    picture.won().forEach(arc -> paintArc(pen, arc.fromDeg(), arc.toDeg(), accent(), 17));
     picture.paints().forEach(dot -> paintDot(pen, dot));
   }
 
@@ -124,15 +132,16 @@ final class RingCanvas extends CanvasRegion {
     pen.strokePolygon(xs, ys, Ring.STEPS);
   }
 
-  private void paintGap(GraphicsContext pen, HueGap gap) {
-    double r = radius - 5;
-    pen.setStroke(warn());
+  private void paintArc(
+      GraphicsContext pen, double fromDeg, double toDeg, Color ink, double inside) {
+    double r = radius - inside;
+    double arc = Hue.arc(fromDeg, toDeg) == 0 ? 360 : Hue.arc(fromDeg, toDeg);
+    pen.setStroke(ink);
     pen.setLineWidth(3);
-    pen.strokeArc(
-        centreX - r, centreY - r, 2 * r, 2 * r, gap.fromDeg(), gap.arcDeg(), ArcType.OPEN);
+    pen.strokeArc(centreX - r, centreY - r, 2 * r, 2 * r, fromDeg, arc, ArcType.OPEN);
     pen.setLineWidth(1.5);
-    for (double hue : new double[] {gap.fromDeg(), gap.toDeg()}) {
-      pen.strokeLine(x(hue, radius - 11), y(hue, radius - 11), x(hue, radius), y(hue, radius));
+    for (double hue : new double[] {fromDeg, toDeg}) {
+      pen.strokeLine(x(hue, r - 6), y(hue, r - 6), x(hue, r + 5), y(hue, r + 5));
     }
   }
 

@@ -62,7 +62,9 @@ public final class RingModel {
                 trial.map(Judgement::ring),
                 part,
                 gaps(trial.orElse(judgement)),
-                paints(trial.orElse(judgement))));
+                paints(trial.orElse(judgement)),
+                List.of(),
+                List.of()));
   }
 
   private static List<HueGap> gaps(Judgement judgement) {

@@ -2,6 +2,7 @@ package org.panwright.app.ring;
 
 import java.util.List;
 import java.util.Optional;
+import org.panwright.analysis.Comparison;
 import org.panwright.analysis.HueGap;
 import org.panwright.analysis.Ring;
 import org.panwright.colour.Lab;
@@ -16,6 +17,8 @@ import org.panwright.colour.Oklch;
  * @param part which mixes of each ring to draw
  * @param gaps the gaps to mark
  * @param paints the lineup's paints at their purest
+ * @param lost arcs marked as lost by going to the trial
+ * @param won arcs marked as won
  */
 record RingPicture(
     Ring lineup,
@@ -23,12 +26,16 @@ record RingPicture(
     Optional<Ring> trial,
     Ring.Part part,
     List<HueGap> gaps,
-    List<Dot> paints) {
+    List<Dot> paints,
+    List<Comparison.Shift> lost,
+    List<Comparison.Shift> won) {
   /** A paint's place on the circle. */
   record Dot(String name, String codes, Oklch place, Lab lab) {}
 
   RingPicture {
     gaps = List.copyOf(gaps);
     paints = List.copyOf(paints);
+    lost = List.copyOf(lost);
+    won = List.copyOf(won);
   }
 }

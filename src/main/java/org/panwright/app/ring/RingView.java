@@ -31,7 +31,7 @@ public final class RingView extends VBox {
     HBox head = new HBox(title, space, parts);
     head.setAlignment(Pos.CENTER_LEFT);
     head.getStyleClass().add("pane-head");
-    RingCanvas canvas = new RingCanvas(model);
+    RingCanvas canvas = new RingCanvas(model.pictureProperty(), model::pick);
     VBox.setVgrow(canvas, Priority.ALWAYS);
     Label key = new Label(RingWords.KEY);
     key.getStyleClass().add("readout");

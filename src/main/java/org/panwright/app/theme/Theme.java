@@ -23,6 +23,7 @@ public enum Theme {
         address(roles),
         address("base.css"),
         address("judging.css"),
+        address("choosing.css"),
         address("outing.css"),
         address("papers.css"),
         address("swatches.css"));

@@ -1,0 +1,99 @@
+package org.panwright.app.box;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.geometry.Orientation;
+import javafx.scene.layout.Region;
+import javafx.scene.text.Font;
+import org.panwright.app.chip.ChipInk;
+
+/** A box with its paints to look at and pick from; nothing can be moved in it. */
+public final class StillBox extends Region {
+  private static final double PAN_RADIUS = 1.5;
+  private static final double LEAST_HEIGHT = 120;
+
+  private final ChipInk ink = new ChipInk(Orientation.VERTICAL, PAN_RADIUS);
+  private final TextWidths widths = new TextWidths(Font.getDefault());
+  private final Region tray = new Region();
+  private final List<WellView> wells = new ArrayList<>();
+  private final Consumer<String> picked;
+  private Optional<BoxPicture> shown = Optional.empty();
+
+  /**
+   * @param picked told the paint of a well that was pressed
+   */
+  public StillBox(Consumer<String> picked) {
+    this.picked = picked;
+    getStyleClass().add("box-drawing");
+    getStylesheets().add(BoxView.sheet());
+    tray.getStyleClass().add("tray");
+  }
+
+  /** Shows a box, or nothing. */
+  public void show(Optional<BoxPicture> picture) {
+    shown = picture;
+    wells.clear();
+    getChildren().clear();
+    picture.ifPresent(
+        box -> {
+          getChildren().add(tray);
+          for (WellPicture well : box.wells()) {
+            WellView view = new WellView(well, ink, widths);
+            view.setOnMousePressed(
+                event -> view.shown().content().ifPresent(c -> picked.accept(c.paint().id())));
+            wells.add(view);
+          }
+          getChildren().addAll(wells);
+        });
+    requestLayout();
+  }
+
+  /** Marks the wells that hold one of these paints. */
+  public void mark(Set<String> paintIds) {
+    for (WellView well : wells) {
+      well.mark(
+          false, well.shown().content().filter(c -> paintIds.contains(c.paint().id())).isPresent());
+    }
+  }
+
+  @Override
+  protected void layoutChildren() {
+    if (shown.isEmpty()) {
+      return;
+    }
+    BoxScale scale = BoxScale.fit(shown.get().box(), getWidth(), getHeight());
+    put(tray, scale.tray(shown.get().box()));
+    for (WellView well : wells) {
+      put(well, scale.of(well.shown().well()));
+      well.setPlate(well.plateFor(well.getWidth(), well.getHeight()));
+    }
+  }
+
+  private void put(Region region, BoxScale.Place place) {
+    double left = snapPositionX(place.x());
+    double top = snapPositionY(place.y());
+    region.resizeRelocate(
+        left,
+        top,
+        snapPositionX(place.x() + place.width()) - left,
+        snapPositionY(place.y() + place.height()) - top);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return LEAST_HEIGHT;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return LEAST_HEIGHT;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    return LEAST_HEIGHT;
+  }
+}

@@ -1,0 +1,70 @@
+package org.panwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.panwright.analysis.Judgement;
+import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
+import org.panwright.mixing.Mixer;
+import org.panwright.mixing.Recipe;
+import org.panwright.paint.Paint;
+import org.panwright.paint.Wash;
+import org.panwright.print.FittedText.Align;
+import org.panwright.words.CompareWords;
+
+/**
+ * The mix grid of one lineup in rows and columns shared with another's; cells it lacks are empty.
+ */
+final class ComparedGrid {
+  private static final double HEADS_MM = 26;
+  private static final double LARGEST_CELL_MM = 5;
+  private static final double LEAD = 3;
+  private static final double TEXT_PT = 6;
+
+  private ComparedGrid() {}
+
+  /** The height of a grid of so many paints in a width. */
+  static double heightMm(int paints, double widthMm) {
+    return paints * cellMm(paints, widthMm);
+  }
+
+  private static double cellMm(int paints, double widthMm) {
+    return Math.min(LARGEST_CELL_MM, (widthMm - HEADS_MM) / Math.max(1, paints));
+  }
+
+  static List<Mark> of(Judgement judgement, String name, List<String> paints, Area area) {
+    if (paints.isEmpty()) {
+      return List.of();
+    }
+    Kit kit = judgement.kit();
+    Lineup lineup = kit.lineup(judgement.lineupId()).orElseThrow();
+    Set<String> here = lineup.paintIds(kit.boxOf(lineup)).stream().collect(Collectors.toSet());
+    Mixer mixer = new Mixer(judgement.table());
+    double cell = cellMm(paints.size(), area.widthMm());
+    double load = kit.washes().load(Wash.CREAM);
+    List<Mark> marks = new ArrayList<>();
+    for (int row = 0; row < paints.size(); row++) {
+      double y = area.yMm() + row * cell;
+      String rowId = paints.get(row);
+      String words = kit.shelf().find(rowId).map(Paint::name).orElse(rowId);
+      FittedText head = TextFit.of(Typeface.REGULAR, TEXT_PT).line(words, HEADS_MM - 1.5);
+      marks.addAll(
+          head.at(area.xMm(), y + (cell - head.heightMm()) / 2, HEADS_MM - 1.5, Align.RIGHT));
+      for (int column = 0; column < paints.size(); column++) {
+        String columnId = paints.get(column);
+        Area place = new Area(area.xMm() + HEADS_MM + column * cell, y, cell, cell).inset(0.1);
+        if (here.contains(rowId) && here.contains(columnId)) {
+          Recipe recipe = row == column ? Recipe.of(rowId) : Recipe.of(rowId, LEAD, columnId, 1);
+          marks.add(
+              new Mark.Swatch(place, List.of(PrintColour.of(mixer.dry(recipe, load)).shown())));
+        } else {
+          marks.add(new Mark.Rectangle(place, 0, 0.08, Ink.FAINT, false, Optional.empty()));
+        }
+      }
+    }
+    return List.of(new Mark.Group(Role.FIGURE, CompareWords.gridFigure(name), marks));
+  }
+}

@@ -1,0 +1,70 @@
+package org.panwright.words;
+
+/** Words of the view that puts two lineups side by side. */
+public final class CompareWords {
+  public static final String TITLE = "Compare";
+  public static final String FIRST = "First";
+  public static final String SECOND = "Second";
+  public static final String TURN_ROUND = "Change sides";
+  public static final String SWAP = "One exchange";
+  public static final String SWAP_MEANING =
+      "The first lineup with one paint exchanged, as the second";
+  public static final String OUT = "take out";
+  public static final String IN = "put in";
+  public static final String SHOW_SWAP = "Compare";
+  public static final String OUTING = "Colours of";
+  public static final String NO_OUTING = "no outing";
+  public static final String SAVE = "Save as PDF…";
+  public static final String NOTHING =
+      "There is nothing to compare yet. Make a second lineup, change one, or try one exchange.";
+  public static final String PAINTS = "Paints";
+  public static final String HUES = "Hues";
+  public static final String COLOURS = "Colours only one of them mixes";
+  public static final String DARKS = "Darks";
+  public static final String SUBJECTS = "Colours of the place";
+  public static final String CAUTIONS = "Cautions";
+  public static final String MOVES = "To do in the real box";
+  public static final String RING_KEY =
+      "Shape: first. Coloured line: second. Grey line: the shelf. Outer arcs: lost; inner arcs:"
+          + " won.";
+  public static final String NOT_IN_IT = "not in this lineup";
+  public static final String SAVED = "Saved %s.";
+
+  private CompareWords() {}
+
+  /** A lineup as it was before its last edit, or before the one named. */
+  public static String before(String lineup, String edit) {
+    return "%s, before: %s".formatted(lineup, WordParts.shortened(edit));
+  }
+
+  /** A lineup with one exchange. */
+  public static String exchanged(String lineup, String out, String in) {
+    return "%s with %s for %s".formatted(lineup, in, out);
+  }
+
+  /** A sample colour of one side for those who cannot see it. */
+  public static String sample(String colour, String lineup) {
+    return "%s, only in %s".formatted(colour, lineup);
+  }
+
+  /** Said when the page is written. */
+  public static String saved(String file) {
+    return SAVED.formatted(file);
+  }
+
+  /** The title of the printed page. */
+  public static String pageTitle(String first, String second) {
+    return "Two lineups: %s and %s"
+        .formatted(WordParts.shortened(first), WordParts.shortened(second));
+  }
+
+  /** What the page shows, for its readers' ears. */
+  public static String gridFigure(String lineup) {
+    return "Mix grid of " + lineup + ", cream wash, the paint of the row leading";
+  }
+
+  /** What the ring shows, for its readers' ears. */
+  public static String ringFigure(String first, String second) {
+    return "Hue rings of %s (grey) and %s (line)".formatted(first, second);
+  }
+}
