@@ -13,6 +13,8 @@ import org.panwright.app.outing.OutingModel;
 import org.panwright.app.outing.OutingView;
 import org.panwright.app.papers.PapersModel;
 import org.panwright.app.papers.PapersView;
+import org.panwright.app.subject.SubjectDesk;
+import org.panwright.app.subject.SubjectView;
 import org.panwright.app.swatches.BlankSheet;
 import org.panwright.app.swatches.PictureModel;
 import org.panwright.app.swatches.SheetModel;
@@ -21,6 +23,7 @@ import org.panwright.app.window.Place;
 import org.panwright.print.PaperFormat;
 import org.panwright.words.CompareWords;
 import org.panwright.words.OutingWords;
+import org.panwright.words.SubjectWords;
 import org.panwright.words.SwatchesWords;
 import org.panwright.words.WindowWords;
 
@@ -37,6 +40,7 @@ final class FurtherViews {
   List<Place> all() {
     return List.of(
         new Place(SwatchesWords.NAME, this::swatches),
+        new Place(SubjectWords.PLACE, this::subject),
         new Place(CompareWords.TITLE, this::compare),
         new Place(OutingWords.VIEW, this::outing),
         new Place(WindowWords.PAPERS, this::papers));
@@ -79,6 +83,10 @@ final class FurtherViews {
     return new SwatchesView(pictures, sheet, blank, means.dialogs());
   }
 
+  private SubjectView subject() {
+    SubjectDesk desk = new SubjectDesk(means);
+    settled.add(desk::isSettled);
+    return desk.view();
   private OutingView outing() {
     OutingModel model =
         new OutingModel(

@@ -10,6 +10,7 @@ public final class RecipeViewWords {
   public static final String TITLE = "How to mix it";
   public static final String MENU = "Mix a colour…";
   public static final String BACK = "Back to findings";
+  public static final String CLOSE = "Close";
   public static final String OTHER_WAYS = "Other ways to this colour";
   public static final String MIX_IT = "Mix its colour from the box";
   public static final String TYPED = "The colour typed in";

@@ -1,0 +1,2 @@
+/** Recipes for a colour that was clicked or typed. */
+package org.panwright.app.recipes;

@@ -1,0 +1,52 @@
+package org.panwright.app.subject;
+
+import java.util.Optional;
+import javafx.application.Platform;
+import org.panwright.app.Means;
+import org.panwright.app.recipes.RecipesModel;
+import org.panwright.app.recipes.RecipesView;
+import org.panwright.words.RecipeViewWords;
+
+/** Puts the view of a subject together. */
+public final class SubjectDesk {
+  private final SubjectRecipes recipes;
+  private final SubjectView view;
+
+  public SubjectDesk(Means means) {
+    PhotoBench bench =
+        new PhotoBench(
+            means.session(),
+            new PhotoFile(),
+            means.workers().files(),
+            means.workers().painting(),
+            Platform::runLater,
+            means.faults()::take);
+    SubjectModel model = new SubjectModel(means.session(), bench);
+    recipes =
+        new SubjectRecipes(
+            means.session(),
+            model,
+            means.workers().painting(),
+            Platform::runLater,
+            means.faults()::take);
+    RecipesModel ways =
+        new RecipesModel(
+            means.session(),
+            means.workers().painting(),
+            Platform::runLater,
+            means.faults()::take);
+    RecipesView waysView = new RecipesView(ways, Optional.of(RecipeViewWords.CLOSE));
+    waysView.visibleProperty().bind(ways.shownProperty());
+    view = new SubjectView(model, recipes, waysView, means.dialogs());
+  }
+
+  /** The view. */
+  public SubjectView view() {
+    return view;
+  }
+
+  /** Whether the mixes shown are those of the kit as it is now. */
+  public boolean isSettled() {
+    return recipes.isSettled();
+  }
+}
