@@ -19,9 +19,11 @@ public final class SubjectWords {
   public static final String TAKE = "Take colours from the photo";
   public static final String PAINTED = "As this lineup paints it";
   public static final String PAINTED_HELP =
-      "Left of the line the photo, right of it every colour as the nearest one this lineup mixes; drag the line, or move it with the arrow keys";
+      "Left of the line the photo, right of it every colour as the nearest one this lineup mixes;"
+          + " drag the line, or move it with the arrow keys";
   public static final String NO_PHOTO =
-      "Open a photo of the place to see its colours and how to mix them.\nThe photo stays where it is; the kit keeps only the colours and the name of the file.";
+      "Open a photo of the place to see its colours and how to mix them.\n"
+          + "The photo stays where it is; the kit keeps only the colours and the name of the file.";
   public static final String NO_COLOURS =
       "No colours yet. Open a photo, click in it and keep the colour, or type one.";
   public static final String OUTING = "Outing";
@@ -38,8 +40,7 @@ public final class SubjectWords {
 
   /** A name for a colour nobody has named yet. */
   public static String name(Lab lab) {
-    String described =
-        ColourWords.describe(Oklab.ofD65(lab.toXyz(Light.D65.white())).toOklch());
+    String described = ColourWords.describe(Oklab.ofD65(lab.toXyz(Light.D65.white())).toOklch());
     return described.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + described.substring(1);
   }
 

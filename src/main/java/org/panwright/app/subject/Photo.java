@@ -7,23 +7,45 @@ import org.panwright.colour.Light;
 import org.panwright.colour.Oklab;
 import org.panwright.colour.Srgb;
 
-/**
- * A photo as it is shown: sRGB, upright, thinned out.
- *
- * @param name of its file, without folder
- * @param width in pixels, 1 or more
- * @param rgb opaque pixels row by row, not to be changed
- */
-record Photo(String name, int width, int[] rgb) {
+/** A photo as it is shown: sRGB, upright, thinned out. */
+final class Photo {
   /** About how many pixels clusters are made of. */
   private static final int SAMPLED = 40_000;
 
-  Photo {
+  private final String name;
+  private final int width;
+  private final int[] rgb;
+
+  /**
+   * @param name of its file, without folder
+   * @param width in pixels, 1 or more
+   * @param rgb opaque pixels row by row; kept, not copied
+   */
+  Photo(String name, int width, int[] rgb) {
     if (width < 1 || rgb.length == 0 || rgb.length % width != 0) {
       throw new IllegalArgumentException(rgb.length + " pixels make no rows of " + width);
     }
+    this.name = name;
+    this.width = width;
+    this.rgb = rgb;
   }
 
+  /** The name of its file, without folder. */
+  String name() {
+    return name;
+  }
+
+  /** Pixels in a row. */
+  int width() {
+    return width;
+  }
+
+  /** Opaque pixels row by row, not to be changed. */
+  int[] rgb() {
+    return rgb;
+  }
+
+  /** Rows. */
   int height() {
     return rgb.length / width;
   }

@@ -18,7 +18,9 @@ import org.panwright.app.fx.Latest;
 import org.panwright.app.subject.PhotoSource.UnreadablePhotoException;
 import org.panwright.colour.Clusters;
 
-/** Reads a photo, finds its colours, and paints it with the lineup looked at, all off the UI thread. */
+/**
+ * Reads a photo, finds its colours, and paints it with the lineup looked at, all off the UI thread.
+ */
 final class PhotoBench {
   private static final double IDLE = -1;
 
@@ -103,7 +105,8 @@ final class PhotoBench {
     reading.request(
         outdated -> {
           try {
-            return new Read(Optional.of(source.read(file, this::advance, outdated)), Optional.empty());
+            return new Read(
+                Optional.of(source.read(file, this::advance, outdated)), Optional.empty());
           } catch (UnreadablePhotoException unreadable) {
             return new Read(Optional.empty(), Optional.of(unreadable.getMessage()));
           }

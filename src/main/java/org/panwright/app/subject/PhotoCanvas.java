@@ -51,8 +51,7 @@ final class PhotoCanvas extends CanvasRegion {
   }
 
   void showPainted(Optional<int[]> pixels, Optional<Photo> of) {
-    painted =
-        of.flatMap(p -> pixels.map(rgb -> image(rgb, p.width(), rgb.length / p.width())));
+    painted = of.flatMap(p -> pixels.map(rgb -> image(rgb, p.width(), rgb.length / p.width())));
     repaint();
   }
 
@@ -126,8 +125,7 @@ final class PhotoCanvas extends CanvasRegion {
   }
 
   private boolean isOnLine(MouseEvent event) {
-    return painted.isPresent()
-        && Math.abs(photoX(event) - line * photoWidth()) * scale <= GRIP;
+    return painted.isPresent() && Math.abs(photoX(event) - line * photoWidth()) * scale <= GRIP;
   }
 
   private double photoX(MouseEvent event) {

@@ -59,7 +59,9 @@ final class PhotoFile implements PhotoSource {
         count++;
       }
     }
-    return 255 << 24 | eightBit(red / count) << 16 | eightBit(green / count) << 8
+    return 255 << 24
+        | eightBit(red / count) << 16
+        | eightBit(green / count) << 8
         | eightBit(blue / count);
   }
 

@@ -1,5 +1,6 @@
 package org.panwright.app.subject;
 
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -53,10 +54,12 @@ final class SubjectCard extends VBox {
               shelf.getStyleClass().addAll("soft", "small");
               getChildren().add(shelf);
             });
+    Button replace = button(SubjectWords.REPLACE, () -> model.replaceByPicked(place));
+    replace.disableProperty().bind(model.pickedProperty().map(Optional::isEmpty));
     FlowPane actions =
         new FlowPane(
             button(SubjectWords.WAYS, () -> model.pick(row.colour())),
-            button(SubjectWords.REPLACE, () -> model.replaceByPicked(place)),
+            replace,
             button(SubjectWords.REMOVE, () -> model.remove(place)));
     actions.getStyleClass().add("finding-actions");
     getChildren().add(actions);

@@ -17,7 +17,7 @@ public final class SubjectDesk {
         new PhotoBench(
             means.session(),
             new PhotoFile(),
-            means.workers().files(),
+            means.workers().reading(),
             means.workers().painting(),
             Platform::runLater,
             means.faults()::take);
@@ -31,10 +31,7 @@ public final class SubjectDesk {
             means.faults()::take);
     RecipesModel ways =
         new RecipesModel(
-            means.session(),
-            means.workers().painting(),
-            Platform::runLater,
-            means.faults()::take);
+            means.session(), means.workers().painting(), Platform::runLater, means.faults()::take);
     RecipesView waysView = new RecipesView(ways, Optional.of(RecipeViewWords.CLOSE));
     waysView.visibleProperty().bind(ways.shownProperty());
     view = new SubjectView(model, recipes, waysView, means.dialogs());

@@ -13,6 +13,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
 import org.panwright.app.Selection;
 import org.panwright.app.Session;
 import org.panwright.app.fx.FreshId;
@@ -138,20 +139,21 @@ public final class SubjectModel {
   }
 
   /** The colour that is picked, if one is. */
-  Optional<Lab> picked() {
-    return session.selectionProperty().get() instanceof Selection.OfColour colour
-        ? Optional.of(colour.lab())
-        : Optional.empty();
+  ObservableValue<Optional<Lab>> pickedProperty() {
+    return session
+        .selectionProperty()
+        .map(s -> s instanceof Selection.OfColour c ? Optional.of(c.lab()) : Optional.empty());
   }
 
   /** Keeps the picked colour as one more subject colour. */
   void keepPicked() {
-    picked().ifPresent(this::add);
+    pickedProperty().getValue().ifPresent(this::add);
   }
 
   /** Puts the picked colour in place of a subject colour, which keeps its name. */
   void replaceByPicked(int place) {
-    picked()
+    pickedProperty()
+        .getValue()
         .ifPresent(
             lab ->
                 change(

@@ -103,8 +103,7 @@ final class SubjectRecipes {
   private Optional<Match> best(
       Judgement judgement, List<String> paints, SubjectColour colour, BooleanSupplier outdated) {
     return book
-        .nearest(
-            judgement.table(), paints, judgement.kit().washes(), colour.lab(), 1, outdated)
+        .nearest(judgement.table(), paints, judgement.kit().washes(), colour.lab(), 1, outdated)
         .stream()
         .findFirst();
   }

@@ -34,8 +34,7 @@ import org.panwright.words.SubjectWords;
 public final class SubjectView extends SplitPane {
   private static final PseudoClass PROBLEM = PseudoClass.getPseudoClass("problem");
   private static final FileKind PHOTOS =
-      new FileKind(
-          SubjectWords.OPEN_TITLE, SubjectWords.PHOTOS, List.of(".jpg", ".jpeg", ".png"));
+      new FileKind(SubjectWords.OPEN_TITLE, SubjectWords.PHOTOS, ".jpg", List.of(".jpeg", ".png"));
 
   private final SubjectModel model;
   private final SubjectRecipes recipes;
@@ -45,8 +44,7 @@ public final class SubjectView extends SplitPane {
   private final ComboBox<Outing> outings = new ComboBox<>();
   private boolean filling;
 
-  SubjectView(
-      SubjectModel model, SubjectRecipes recipes, RecipesView ways, Dialogs dialogs) {
+  SubjectView(SubjectModel model, SubjectRecipes recipes, RecipesView ways, Dialogs dialogs) {
     this.model = model;
     this.recipes = recipes;
     this.dialogs = dialogs;
@@ -63,8 +61,7 @@ public final class SubjectView extends SplitPane {
   private Region photoSide() {
     Button open = new Button(SubjectWords.OPEN);
     open.getStyleClass().add("primary");
-    open.setOnAction(
-        e -> dialogs.chooseToOpen(PHOTOS, Optional.empty()).ifPresent(model::open));
+    open.setOnAction(e -> dialogs.chooseToOpen(PHOTOS, Optional.empty()).ifPresent(model::open));
     ToggleButton painted = new ToggleButton(SubjectWords.PAINTED);
     painted.setTooltip(new Tooltip(SubjectWords.PAINTED_HELP));
     painted.selectedProperty().bindBidirectional(model.bench().showPaintedProperty());
@@ -128,6 +125,7 @@ public final class SubjectView extends SplitPane {
     colours.getStyleClass().add("pane");
     colours.setMinWidth(300);
     Button keep = new Button(SubjectWords.KEEP);
+    keep.disableProperty().bind(model.pickedProperty().map(Optional::isEmpty));
     keep.setOnAction(e -> model.keepPicked());
     HBox keeping = new HBox(keep);
     keeping.getStyleClass().add("pane-head");
