@@ -87,6 +87,8 @@ final class FurtherViews {
     SubjectDesk desk = new SubjectDesk(means);
     settled.add(desk::isSettled);
     return desk.view();
+  }
+
   private OutingView outing() {
     OutingModel model =
         new OutingModel(
