@@ -83,7 +83,7 @@ public final class Judge {
   }
 
   /** The paints that count as the shelf: the owned ones and those in the lineup. */
-  static List<String> counted(List<Paint> paints, List<String> own) {
+  private static List<String> counted(List<Paint> paints, List<String> own) {
     return paints.stream()
         .filter(paint -> paint.ownership() == Ownership.OWNED || own.contains(paint.id()))
         .map(Paint::id)

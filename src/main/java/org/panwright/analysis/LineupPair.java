@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.mixing.OpticsTable;
+import org.panwright.paint.Paint;
 import org.panwright.paint.PigmentLibrary;
 
 /**
@@ -17,7 +18,8 @@ import org.panwright.paint.PigmentLibrary;
  * @param firstId a lineup
  * @param secondId a lineup for another box
  * @param reach how many colours all their paints mix together
- * @param ringShare the sum of their common hue ring as a share of the shelf's, 0..1
+ * @param ringShare the sum of their common hue ring as a share of that of all lineups together,
+ *     0..1
  * @param gain colours over the better of the two alone
  * @param doubled ids of the paints in both
  */
@@ -35,17 +37,17 @@ public record LineupPair(
    * @throws java.util.concurrent.CancellationException as soon as {@code cancelled} answers true
    */
   public static List<LineupPair> all(Kit kit, PigmentLibrary library, BooleanSupplier cancelled) {
-    OpticsTable table = OpticsTable.of(kit.shelf().paints(), library, kit.paper());
-    NetWalk walk = new NetWalk(table, kit.washes(), cancelled);
     List<Lineup> lineups =
         kit.lineups().stream().filter(lineup -> !lineup.fillings().isEmpty()).toList();
     if (lineups.stream().map(Lineup::boxId).distinct().count() < 2) {
       return List.of();
     }
-    double shelf =
-        ShelfFigures.of(walk, Case.numbers(table, Judge.counted(kit.shelf().paints(), List.of())))
-            .ring()
-            .sum();
+    List<String> aboard =
+        lineups.stream().flatMap(lineup -> paints(kit, lineup).stream()).distinct().toList();
+    List<Paint> carried = aboard.stream().map(id -> kit.shelf().find(id).orElseThrow()).toList();
+    OpticsTable table = OpticsTable.of(carried, library, kit.paper());
+    NetWalk walk = new NetWalk(table, kit.washes(), cancelled);
+    double all = figures(table, walk, aboard).ring().sum();
     List<Integer> alone = new ArrayList<>();
     for (Lineup lineup : lineups) {
       alone.add(figures(table, walk, paints(kit, lineup)).reach().size());
@@ -55,7 +57,7 @@ public record LineupPair(
       for (int j = i + 1; j < lineups.size(); j++) {
         if (!lineups.get(i).boxId().equals(lineups.get(j).boxId())) {
           int better = Math.max(alone.get(i), alone.get(j));
-          pairs.add(pair(kit, table, walk, lineups.get(i), lineups.get(j), better, shelf));
+          pairs.add(pair(kit, table, walk, lineups.get(i), lineups.get(j), better, all));
         }
       }
     }
@@ -73,7 +75,7 @@ public record LineupPair(
       Lineup first,
       Lineup second,
       int better,
-      double shelfRing) {
+      double ringOfAll) {
     List<String> firstPaints = paints(kit, first);
     List<String> secondPaints = paints(kit, second);
     Set<String> together = new LinkedHashSet<>(firstPaints);
@@ -83,7 +85,7 @@ public record LineupPair(
         first.id(),
         second.id(),
         joint.reach().size(),
-        shelfRing == 0 ? 0 : Math.min(1, joint.ring().sum() / shelfRing),
+        ringOfAll == 0 ? 0 : Math.min(1, joint.ring().sum() / ringOfAll),
         joint.reach().size() - better,
         firstPaints.stream().filter(secondPaints::contains).toList());
   }

@@ -9,6 +9,8 @@ import javafx.application.Platform;
 import org.panwright.analysis.Judge;
 import org.panwright.app.compare.CompareModel;
 import org.panwright.app.compare.CompareView;
+import org.panwright.app.fill.FillModel;
+import org.panwright.app.fill.FillView;
 import org.panwright.app.outing.OutingModel;
 import org.panwright.app.outing.OutingView;
 import org.panwright.app.papers.PapersModel;
@@ -22,6 +24,7 @@ import org.panwright.app.swatches.SwatchesView;
 import org.panwright.app.window.Place;
 import org.panwright.print.PaperFormat;
 import org.panwright.words.CompareWords;
+import org.panwright.words.FillViewWords;
 import org.panwright.words.OutingWords;
 import org.panwright.words.SubjectWords;
 import org.panwright.words.SwatchesWords;
@@ -42,6 +45,7 @@ final class FurtherViews {
         new Place(SwatchesWords.NAME, this::swatches),
         new Place(SubjectWords.PLACE, this::subject),
         new Place(CompareWords.TITLE, this::compare),
+        new Place(FillViewWords.FILL, this::fill),
         new Place(OutingWords.VIEW, this::outing),
         new Place(WindowWords.PAPERS, this::papers));
   }
@@ -114,5 +118,18 @@ final class FurtherViews {
             means.faults()::take);
     settled.add(model::isSettled);
     return new PapersView(model, means.dialogs());
+  }
+
+  private FillView fill() {
+    FillModel model =
+        new FillModel(
+            means.session(),
+            means.library(),
+            LocalDate::now,
+            means.workers().painting(),
+            Platform::runLater,
+            means.faults()::take);
+    settled.add(model::isSettled);
+    return new FillView(model, means.session(), means.dialogs());
   }
 }

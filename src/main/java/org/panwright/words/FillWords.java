@@ -15,6 +15,7 @@ import org.panwright.analysis.Sharing;
 import org.panwright.analysis.TubeDraw;
 import org.panwright.kit.Box;
 import org.panwright.kit.Fill;
+import org.panwright.kit.FilledWell;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.PanKind;
@@ -43,7 +44,7 @@ public final class FillWords {
 
   /** A volume, for example "2.5 ml"; small ones to hundredths. */
   public static String ml(double ml) {
-    return WordParts.number(Math.rint(ml * 100) / 100) + " ml";
+    return WordParts.number(round(ml)) + " ml";
   }
 
   /** A sum of money in the kit's own currency, for example "12.50 crowns". */
@@ -226,6 +227,46 @@ public final class FillWords {
       case LOW_AFTERWARDS ->
           "%s now, the outing would leave %s".formatted(ml(refill.nowMl()), ml(refill.afterMl()));
     };
+  }
+
+  /** What a well of a plan is short of. */
+  public static String shortMl(PlannedWell well) {
+    return ml(well.shortMl()) + " short";
+  }
+
+  /** When a filling is dry. */
+  public static String dryAfter(FillLayers layers) {
+    return "dry after " + days(layers.dryingDays());
+  }
+
+  /** What is left of a filling, for example "0.9 ml of 1.7". */
+  public static String ofFilled(FilledWell filled) {
+    return "%s of %s".formatted(ml(filled.leftMl()), WordParts.number(round(filled.filledMl())));
+  }
+
+  /** Two lineups carried together. */
+  public static String together(String firstId, String secondId, Kit kit) {
+    return lineup(firstId, kit) + " + " + lineup(secondId, kit);
+  }
+
+  /** Names of paints, or that there are none. */
+  public static String paints(List<String> ids, Kit kit) {
+    return ids.isEmpty()
+        ? "none"
+        : String.join(", ", ids.stream().map(id -> paint(id, kit)).toList());
+  }
+
+  /** Length, width and height, for example "19 × 15.5 × 10.5". */
+  public static String extent(PanKind.Extent extent) {
+    return "%s × %s × %s"
+        .formatted(
+            WordParts.number(extent.lengthMm()),
+            WordParts.number(extent.widthMm()),
+            WordParts.number(extent.heightMm()));
+  }
+
+  private static double round(double ml) {
+    return Math.rint(ml * 100) / 100;
   }
 
   /** The name of a paint of the kit. */

@@ -24,6 +24,7 @@ public enum Theme {
         address("base.css"),
         address("judging.css"),
         address("choosing.css"),
+        address("fill.css"),
         address("outing.css"),
         address("papers.css"),
         address("swatches.css"));

@@ -1,0 +1,246 @@
+package org.panwright.app.fill;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SelectionMode;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.panwright.analysis.FillPlan;
+import org.panwright.analysis.PlannedWell;
+import org.panwright.analysis.Sharing;
+import org.panwright.app.fx.ByLabel;
+import org.panwright.kit.Box;
+import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
+import org.panwright.words.FillViewWords;
+import org.panwright.words.FillWords;
+import org.panwright.words.FitWords;
+
+/** The fill plan: which lineups on the left, the wells in the middle, what follows on the right. */
+final class PlanPart extends HBox {
+  private final FillModel model;
+  private final VBox lineups = new VBox(6);
+  private final ChoiceBox<Sharing> sharing = new ChoiceBox<>();
+  private final TextField day = new TextField();
+  private final ReadOnlyStringWrapper dayProblem = new ReadOnlyStringWrapper("");
+  private final Label summary = sentence("");
+  private final VBox beside = new VBox(6);
+  private final TextTable<PlannedWell> wells;
+
+  PlanPart(FillModel model) {
+    super(16);
+    this.model = model;
+    getStyleClass().add("fill-part");
+    wells =
+        new TextTable<PlannedWell>(FillViewWords.PLAN, FillViewWords.NO_WELLS)
+            .words(FillViewWords.BOX, 110, w -> FillWords.box(w.boxId(), model.kit()))
+            .words(
+                FillViewWords.WELL,
+                70,
+                w -> FillWords.wellLabel(model.kit(), w.boxId(), w.wellId()))
+            .words(FillViewWords.PAINT, 150, w -> FillWords.paint(w.paintId(), model.kit()))
+            .figures(FillViewWords.HOLDS, 80, PlannedWell::heldMl, w -> FillWords.ml(w.heldMl()))
+            .figures(FillViewWords.WET, 80, PlannedWell::givenMl, w -> FillWords.ml(w.givenMl()))
+            .words(
+                FillViewWords.LAYERS,
+                130,
+                w -> w.givenMl() > 0 ? FillWords.layers(w.layers()) : "–")
+            .words(FillViewWords.REMARK, 190, this::remark);
+    wells.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
+    VBox middle = new VBox(10, summary, wells, bar());
+    VBox.setVgrow(wells, Priority.ALWAYS);
+    HBox.setHgrow(middle, Priority.ALWAYS);
+    middle.setMinWidth(0);
+    ScrollPane right = new ScrollPane(beside);
+    right.setFitToWidth(true);
+    right.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    right.setMinWidth(250);
+    right.setPrefWidth(270);
+    getChildren().setAll(choices(), middle, right);
+    day.setText(model.today().toString());
+  }
+
+  /** Shows the kit as it is now. */
+  void show() {
+    Kit kit = model.kit();
+    showLineups(kit);
+    FillPlan plan = model.planProperty().get();
+    summary.setText(String.join(" ", FillWords.summary(plan, kit)));
+    if (!wells.getItems().equals(plan.wells())) {
+      wells.getItems().setAll(plan.wells());
+    } else {
+      wells.refresh();
+    }
+    sharing.setValue(model.sharingProperty().get());
+    showBeside(kit, plan);
+  }
+
+  private VBox choices() {
+    sharing.setConverter(new ByLabel<>(FillWords::sharing));
+    sharing.getItems().setAll(Sharing.values());
+    sharing.setMaxWidth(200);
+    sharing.setAccessibleText(FillViewWords.SHARE);
+    sharing
+        .valueProperty()
+        .addListener(
+            (property, before, now) -> {
+              if (now != null) {
+                model.sharingProperty().set(now);
+              }
+            });
+    VBox column =
+        new VBox(
+            8,
+            heading(FillViewWords.LINEUPS),
+            lineups,
+            heading(FillViewWords.SHARE),
+            sharing,
+            soft(FillWords.HOW),
+            soft(FillWords.USUAL));
+    column.setMinWidth(210);
+    column.setPrefWidth(210);
+    return column;
+  }
+
+  private HBox bar() {
+    day.setPrefColumnCount(9);
+    day.setAccessibleText(FillViewWords.FILLED_ON);
+    day.textProperty()
+        .addListener(
+            changed ->
+                dayProblem.set(TypedDay.problem(day.getText(), false, model.today()).orElse("")));
+    Label name = new Label(FillViewWords.FILLED_ON);
+    name.getStyleClass().add("soft");
+    name.setLabelFor(day);
+    Button fill = new Button(FillViewWords.FILL_PICKED);
+    fill.setTooltip(new Tooltip(FillViewWords.FILL_HINT));
+    fill.setAccessibleHelp(FillViewWords.FILL_HINT);
+    fill.setOnAction(
+        event ->
+            TypedDay.read(day.getText())
+                .ifPresent(
+                    when ->
+                        model.fill(
+                            List.copyOf(wells.getSelectionModel().getSelectedItems()), when)));
+    fill.disableProperty()
+        .bind(
+            Bindings.createBooleanBinding(
+                () -> !dayProblem.get().isEmpty() || model.planProperty().get().toFill().isEmpty(),
+                dayProblem,
+                model.planProperty()));
+    Button clean = new Button(FillViewWords.CLEAN);
+    clean.setOnAction(
+        event -> model.clean(List.copyOf(wells.getSelectionModel().getSelectedItems())));
+    clean.disableProperty().bind(wells.getSelectionModel().selectedItemProperty().isNull());
+    Label problem = new Label();
+    problem.getStyleClass().add("field-problem");
+    problem.textProperty().bind(dayProblem);
+    HBox bar = new HBox(8, fill, name, day, clean, problem);
+    bar.setAlignment(Pos.CENTER_LEFT);
+    return bar;
+  }
+
+  private void showLineups(Kit kit) {
+    List<CheckBox> boxes = new ArrayList<>();
+    for (Lineup lineup : kit.lineups()) {
+      CheckBox box = new CheckBox(FillViewWords.lineupOf(lineup.name(), kit.boxOf(lineup).name()));
+      box.setWrapText(true);
+      box.setSelected(model.isTicked(lineup.id()));
+      box.setOnAction(event -> model.tick(lineup.id(), box.isSelected()));
+      boxes.add(box);
+    }
+    int focused = lineups.getChildren().stream().map(n -> n.isFocused()).toList().indexOf(true);
+    lineups.getChildren().setAll(boxes);
+    if (focused >= 0 && focused < boxes.size()) {
+      boxes.get(focused).requestFocus();
+    }
+  }
+
+  private void showBeside(Kit kit, FillPlan plan) {
+    beside.getChildren().clear();
+    add(
+        FillViewWords.TO_BUY,
+        plan.runningShort().stream().map(d -> FillWords.shortage(d, kit)).toList(),
+        FillWords.NOTHING_SHORT);
+    for (FillModel.Refills refills : model.furtherProperty().get().refills()) {
+      kit.lineup(refills.lineupId())
+          .ifPresent(
+              lineup -> {
+                Box box = kit.boxOf(lineup);
+                add(
+                    FillViewWords.REFILL + ": " + lineup.name(),
+                    refills.wells().stream().map(r -> FillWords.line(r, box, kit)).toList(),
+                    FillViewWords.NO_REFILL);
+                refills.outing().ifPresent(outing -> addWear(refills, outing.name()));
+              });
+    }
+    beside.getChildren().add(heading(FillViewWords.FIT));
+    model
+        .fits()
+        .forEach(
+            (box, fit) ->
+                FitWords.sentences(fit, box, kit.stock())
+                    .forEach(line -> beside.getChildren().add(soft(box.name() + ". " + line))));
+  }
+
+  private void addWear(FillModel.Refills refills, String outing) {
+    Button wear = new Button(FillViewWords.wear(outing));
+    wear.setWrapText(true);
+    wear.setMnemonicParsing(false);
+    wear.setOnAction(event -> model.wear(refills));
+    beside.getChildren().add(wear);
+  }
+
+  private void add(String heading, List<String> lines, String nothing) {
+    beside.getChildren().add(heading(heading));
+    if (lines.isEmpty()) {
+      beside.getChildren().add(soft(nothing));
+    }
+    lines.forEach(line -> beside.getChildren().add(sentence(line)));
+  }
+
+  private String remark(PlannedWell well) {
+    List<String> remarks = new ArrayList<>();
+    well.otherPaintId().ifPresent(id -> remarks.add(FillWords.exchange(id, model.kit())));
+    if (well.spare()) {
+      remarks.add(FillWords.SECOND_PAN);
+    }
+    if (well.shortMl() > 0.005) {
+      remarks.add(FillWords.shortMl(well));
+    }
+    if (well.givenMl() > 0) {
+      remarks.add(FillWords.dryAfter(well.layers()));
+    }
+    return String.join("; ", remarks);
+  }
+
+  private static Label heading(String text) {
+    Label label = sentence(text);
+    label.getStyleClass().add("part-heading");
+    return label;
+  }
+
+  private static Label soft(String text) {
+    Label label = sentence(text);
+    label.getStyleClass().add("soft");
+    return label;
+  }
+
+  private static Label sentence(String text) {
+    Label label = new Label(text);
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    return label;
+  }
+}

@@ -1,0 +1,57 @@
+package org.panwright.app.fill;
+
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+
+/** A table of plain words and figures that keeps what is picked when its rows are made anew. */
+final class TextTable<R> extends TableView<R> {
+  /**
+   * @param name for readers of the screen
+   * @param nothing said when there are no rows
+   */
+  TextTable(String name, String nothing) {
+    getStyleClass().addAll("framed", "text-table");
+    setAccessibleText(name);
+    Label placeholder = new Label(nothing);
+    placeholder.getStyleClass().add("soft");
+    placeholder.setWrapText(true);
+    setPlaceholder(placeholder);
+    setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_SUBSEQUENT_COLUMNS);
+  }
+
+  /** Adds a column of words. */
+  TextTable<R> words(String heading, double width, Function<R, String> text) {
+    TableColumn<R, String> column = new TableColumn<>(heading);
+    column.setCellValueFactory(row -> new ReadOnlyStringWrapper(text.apply(row.getValue())));
+    column.setPrefWidth(width);
+    getColumns().add(column);
+    return this;
+  }
+
+  /** Adds a column of figures, set to the right and sorted by their size. */
+  TextTable<R> figures(
+      String heading, double width, ToDoubleFunction<R> size, Function<R, String> text) {
+    TableColumn<R, R> column = new TableColumn<>(heading);
+    column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
+    column.setComparator((a, b) -> Double.compare(size.applyAsDouble(a), size.applyAsDouble(b)));
+    column.setCellFactory(
+        of ->
+            new TableCell<>() {
+              @Override
+              protected void updateItem(R item, boolean empty) {
+                super.updateItem(item, empty);
+                setText(empty || item == null ? "" : text.apply(item));
+              }
+            });
+    column.getStyleClass().add("figures");
+    column.setPrefWidth(width);
+    getColumns().add(column);
+    return this;
+  }
+}
