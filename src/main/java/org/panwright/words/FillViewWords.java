@@ -36,7 +36,9 @@ public final class FillViewWords {
   public static final String PLACES = "Wells";
   public static final String FILLED = "Filled";
   public static final String AGE = "When";
-  public static final String TOGETHER = "Carried together";
+  public static final String TOGETHER = "Two boxes together";
+  public static final String BOTH = "Lineups";
+  public static final String PLANNED_IN = "Planned in";
   public static final String COLOURS = "Colours";
   public static final String GAIN = "Over the better";
   public static final String OF_RING = "Of all boxes' ring";

@@ -47,6 +47,11 @@ public final class FillWords {
     return WordParts.number(round(ml)) + " ml";
   }
 
+  /** A volume, or a dash for none. */
+  public static String mlOrNone(double ml) {
+    return ml > 0 ? ml(ml) : "–";
+  }
+
   /** A sum of money in the kit's own currency, for example "12.50 crowns". */
   public static String money(double amount, String currency) {
     String figure = "%.2f".formatted(amount);
@@ -100,7 +105,7 @@ public final class FillWords {
   /** How scarce paint is shared. */
   public static String sharing(Sharing sharing) {
     return switch (sharing) {
-      case EVENLY -> "evenly, so that no well is left behind";
+      case EVENLY -> "evenly among the wells";
       case IN_ORDER -> "the first lineup first";
     };
   }
@@ -139,7 +144,7 @@ public final class FillWords {
 
   /** Said of a well in which another paint sits. */
   public static String exchange(String otherPaintId, Kit kit) {
-    return "holds %s now, exchange the pan".formatted(paint(otherPaintId, kit));
+    return "%s in it now, exchange the pan".formatted(paint(otherPaintId, kit));
   }
 
   /** What is taken out of a tube as a line. */
@@ -232,11 +237,6 @@ public final class FillWords {
   /** What a well of a plan is short of. */
   public static String shortMl(PlannedWell well) {
     return ml(well.shortMl()) + " short";
-  }
-
-  /** When a filling is dry. */
-  public static String dryAfter(FillLayers layers) {
-    return "dry after " + days(layers.dryingDays());
   }
 
   /** What is left of a filling, for example "0.9 ml of 1.7". */

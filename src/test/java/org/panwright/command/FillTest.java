@@ -22,7 +22,7 @@ class FillTest {
     assertThat(console.said())
         .contains("Quay in May, for Tin of twelve", "Out of the tubes", "To buy", "crowns")
         .contains(
-            "well 5 Pyrrole red (half pan, full): holds Perylene maroon now, exchange the pan")
+            "well 5 Pyrrole red (half pan, full): Perylene maroon in it now, exchange the pan")
         .contains("usual practice; makers differ");
   }
 

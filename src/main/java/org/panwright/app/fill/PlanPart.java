@@ -44,19 +44,26 @@ final class PlanPart extends HBox {
     getStyleClass().add("fill-part");
     wells =
         new TextTable<PlannedWell>(FillViewWords.PLAN, FillViewWords.NO_WELLS)
-            .words(FillViewWords.BOX, 110, w -> FillWords.box(w.boxId(), model.kit()))
+            .words(FillViewWords.BOX, 105, w -> FillWords.box(w.boxId(), model.kit()))
             .words(
                 FillViewWords.WELL,
-                70,
+                62,
                 w -> FillWords.wellLabel(model.kit(), w.boxId(), w.wellId()))
-            .words(FillViewWords.PAINT, 150, w -> FillWords.paint(w.paintId(), model.kit()))
-            .figures(FillViewWords.HOLDS, 80, PlannedWell::heldMl, w -> FillWords.ml(w.heldMl()))
-            .figures(FillViewWords.WET, 80, PlannedWell::givenMl, w -> FillWords.ml(w.givenMl()))
+            .words(FillViewWords.PAINT, 140, w -> FillWords.paint(w.paintId(), model.kit()))
+            .figures(
+                FillViewWords.HOLDS, 80, PlannedWell::heldMl, w -> FillWords.mlOrNone(w.heldMl()))
+            .figures(
+                FillViewWords.WET, 84, PlannedWell::givenMl, w -> FillWords.mlOrNone(w.givenMl()))
             .words(
                 FillViewWords.LAYERS,
-                130,
+                118,
                 w -> w.givenMl() > 0 ? FillWords.layers(w.layers()) : "–")
-            .words(FillViewWords.REMARK, 190, this::remark);
+            .figures(
+                FillViewWords.DRY_AFTER,
+                74,
+                w -> w.layers().dryingDays(),
+                w -> w.givenMl() > 0 ? FillWords.days(w.layers().dryingDays()) : "–")
+            .words(FillViewWords.REMARK, 210, this::remark);
     wells.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     VBox middle = new VBox(10, summary, wells, bar());
     VBox.setVgrow(wells, Priority.ALWAYS);
@@ -218,9 +225,6 @@ final class PlanPart extends HBox {
     }
     if (well.shortMl() > 0.005) {
       remarks.add(FillWords.shortMl(well));
-    }
-    if (well.givenMl() > 0) {
-      remarks.add(FillWords.dryAfter(well.layers()));
     }
     return String.join("; ", remarks);
   }

@@ -8,9 +8,13 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
 
 /** A table of plain words and figures that keeps what is picked when its rows are made anew. */
 final class TextTable<R> extends TableView<R> {
+  /** Shorter words are seen whole. */
+  private static final int LONG = 16;
+
   /**
    * @param name for readers of the screen
    * @param nothing said when there are no rows
@@ -29,6 +33,7 @@ final class TextTable<R> extends TableView<R> {
   TextTable<R> words(String heading, double width, Function<R, String> text) {
     TableColumn<R, String> column = new TableColumn<>(heading);
     column.setCellValueFactory(row -> new ReadOnlyStringWrapper(text.apply(row.getValue())));
+    column.setCellFactory(of -> new WordsCell<>());
     column.setPrefWidth(width);
     getColumns().add(column);
     return this;
@@ -53,5 +58,18 @@ final class TextTable<R> extends TableView<R> {
     column.setPrefWidth(width);
     getColumns().add(column);
     return this;
+  }
+
+  /** Words that may be too long for their cell stand whole in its tip. */
+  private static final class WordsCell<R> extends TableCell<R, String> {
+    private final Tooltip tip = new Tooltip();
+
+    @Override
+    protected void updateItem(String item, boolean empty) {
+      super.updateItem(item, empty);
+      setText(empty ? "" : item);
+      tip.setText(item);
+      setTooltip(empty || item == null || item.length() < LONG ? null : tip);
+    }
   }
 }

@@ -41,7 +41,7 @@ final class WherePart extends VBox {
                 FillViewWords.WELL,
                 80,
                 r -> of(r, p -> FillWords.wellLabel(kit(), p.boxId(), p.wellId())))
-            .words(FillViewWords.LINEUPS, 200, r -> of(r, this::lineups))
+            .words(FillViewWords.PLANNED_IN, 200, r -> of(r, this::lineups))
             .figures(
                 FillViewWords.FILLED,
                 140,
@@ -51,9 +51,7 @@ final class WherePart extends VBox {
     pairs =
         new TextTable<LineupPair>(FillViewWords.TOGETHER, FillViewWords.NO_PAIRS)
             .words(
-                FillViewWords.TOGETHER,
-                300,
-                p -> FillWords.together(p.firstId(), p.secondId(), kit()))
+                FillViewWords.BOTH, 300, p -> FillWords.together(p.firstId(), p.secondId(), kit()))
             .figures(FillViewWords.COLOURS, 90, LineupPair::reach, p -> "" + p.reach())
             .figures(FillViewWords.GAIN, 120, LineupPair::gain, p -> "+" + p.gain())
             .figures(
