@@ -14,11 +14,13 @@ record CardContent(
     String lineup,
     Box box,
     List<CardWell> wells,
+    List<CardMix> mixes,
     LocalDate date,
     CardFormat format,
     CardOptions.Fields fields) {
   CardContent {
     wells = List.copyOf(wells);
+    mixes = List.copyOf(mixes);
   }
 
   boolean isPredicted() {

@@ -18,7 +18,7 @@ final class CardList {
   private static final int NAME_LINES = 3;
   private static final double LEAST_WIDTH_MM = 85;
   private static final double LEAST_HEIGHT_MM = 55;
-  private static final double TALLEST_MM = 105;
+  private static final double TALLEST_MM = 150;
   private static final double STEP_MM = 5;
 
   private final CardContent content;
@@ -35,15 +35,21 @@ final class CardList {
   static List<Face> faces(CardContent content, Area card, SheetLayout layout) {
     double width = Math.max(LEAST_WIDTH_MM, card.widthMm());
     double height = Math.max(LEAST_HEIGHT_MM, card.heightMm());
-    Area usual = layout.clipped(new Area(0, 0, width, height));
+    Area usual = layout.clippedBeside(card, new Area(0, 0, width, height));
     List<Face> first = new CardList(content, usual).faces();
     for (double tall = height; first.size() > 1 && tall <= TALLEST_MM; tall += STEP_MM) {
-      List<Face> faces = new CardList(content, layout.clipped(new Area(0, 0, width, tall))).faces();
+      Area area = layout.clippedBeside(card, new Area(0, 0, width, tall));
+      List<Face> faces = new CardList(content, area).faces();
       if (faces.size() == 1) {
         return faces;
       }
     }
     return first;
+  }
+
+  /** Whether a list can be read on a card of this size. */
+  static boolean fits(Area card) {
+    return card.widthMm() >= LEAST_WIDTH_MM && card.heightMm() >= LEAST_HEIGHT_MM;
   }
 
   CardList(CardContent content, Area size) {
@@ -105,12 +111,34 @@ final class CardList {
   private List<Item> items() {
     List<Item> items = new ArrayList<>();
     content.wells().forEach(well -> items.add(row(well)));
+    if (!content.mixes().isEmpty()) {
+      FittedText heading = TextFit.of(Typeface.BOLD, PT).line(CardWords.MIXES, columnMm);
+      items.add(
+          new Item(
+              heading.heightMm() + 1.6, heading.as(Role.HEADING, 0, 1.2, columnMm, Align.LEFT)));
+      content.mixes().forEach(mix -> items.add(row(mix)));
+    }
     for (String line : content.smallPrint()) {
       FittedText text = TextFit.of(Typeface.REGULAR, 5.25).paragraph(line, columnMm);
       items.add(
           new Item(text.heightMm() + 0.8, text.as(Role.PARAGRAPH, 0, 0.8, columnMm, Align.LEFT)));
     }
     return items;
+  }
+
+  private Item row(CardMix mix) {
+    double line = Typeface.leadingMm(PT);
+    double top = 0.5;
+    Area field = new Area(0, top, SWATCH_MM, line);
+    double x = SWATCH_MM + GAP_MM;
+    FittedText text =
+        TextFit.of(Typeface.REGULAR, PT).within(mix.words(), columnMm - x, NAME_LINES * line);
+    List<Mark> marks = new ArrayList<>();
+    marks.add(
+        content.isPredicted() ? PaintMarks.swatch(mix.look(), field) : PaintMarks.outline(field));
+    marks.addAll(text.at(x, top, columnMm - x, Align.LEFT));
+    double height = Math.max(line, text.heightMm()) + 2 * top;
+    return new Item(height, ruled(marks, height));
   }
 
   private Item row(CardWell well) {

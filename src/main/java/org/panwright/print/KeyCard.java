@@ -41,6 +41,7 @@ public record KeyCard(Papers papers, List<String> notes) {
             lineup.name(),
             box,
             CardWell.of(kit, lineup, library),
+            CardMix.of(kit, lineup, library, options.mixes()),
             date,
             options.format(),
             options.fields());
@@ -54,14 +55,24 @@ public record KeyCard(Papers papers, List<String> notes) {
       size = layout.clipped(CardFormat.A6.area(box));
       front = CardFront.of(content, size);
     }
-    List<Face> faces = new ArrayList<>();
-    front.ifPresent(f -> faces.add(f.face()));
     boolean complete = front.isPresent() && front.get().complete();
-    if (!complete || options.list()) {
-      faces.addAll(CardList.faces(content, size, layout));
-    }
+    boolean listed = !complete || options.list();
     if (!complete) {
       notes.add(CardWords.CONTINUES_ON_LIST);
+    }
+    if (options.turned() && listed && front.isPresent()) {
+      if (CardList.fits(size)) {
+        List<Face> backs = new CardList(content, size).faces();
+        Papers papers =
+            layout.turned(lineup.name(), front.get().face(), backs, options.copies(), notes);
+        return new KeyCard(papers, notes);
+      }
+      notes.add(CardWords.BACK_TOO_SMALL);
+    }
+    List<Face> faces = new ArrayList<>();
+    front.ifPresent(f -> faces.add(f.face()));
+    if (listed) {
+      faces.addAll(CardList.faces(content, size, layout));
     }
     List<Face> all = new ArrayList<>();
     for (int copy = 0; copy < options.copies(); copy++) {

@@ -3,6 +3,7 @@ package org.panwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.panwright.colour.GamutFit;
 import org.panwright.colour.Oklab;
 import org.panwright.colour.Srgb;
 import org.panwright.paint.Handling;
@@ -40,6 +41,14 @@ final class PaintMarks {
               CardWords.BEYOND_PRINT));
     }
     return new Mark.Group(Role.FIGURE, words(paint, run.colours()), marks);
+  }
+
+  /** A predicted swatch of one colour with its outline. */
+  static Mark swatch(GamutFit look, Area field) {
+    return new Mark.Group(
+        Role.FIGURE,
+        CardWords.mixSwatch(look(look.shown())),
+        List.of(new Mark.Swatch(field, List.of(look.shown())), outline(field)));
   }
 
   private static String words(String paint, List<Srgb> run) {

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 
 /** The kinds of papers, in the order they are offered. */
 public enum PaperKind {
-  KEY_CARD("key-card", CardOptions.USUAL),
+  KEY_CARD("key-card", CardOptions.USUAL.withList(true)),
   MIXING_CHART("mixing-chart", ChartOptions.USUAL),
   SWATCH_LADDER("swatch-ladder", LadderOptions.USUAL),
   PAN_LABELS("pan-labels", LabelOptions.USUAL);

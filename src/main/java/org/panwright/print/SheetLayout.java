@@ -1,6 +1,7 @@
 package org.panwright.print;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.panwright.words.CardWords;
 
@@ -31,6 +32,27 @@ final class SheetLayout {
         Math.min(wanted.heightMm(), room.heightMm()));
   }
 
+  /** The largest area not above {@code wanted} that goes on a page the card goes on too. */
+  Area clippedBeside(Area card, Area wanted) {
+    Area largest = new Area(0, 0, 0, 0);
+    for (PageFrame page : List.of(PageFrame.upright(paper), PageFrame.lying(paper))) {
+      if (fits(card, page)) {
+        Area clipped =
+            new Area(
+                0,
+                0,
+                Math.min(wanted.widthMm(), page.room().widthMm()),
+                Math.min(wanted.heightMm(), page.room().heightMm()));
+        largest = size(clipped) > size(largest) ? clipped : largest;
+      }
+    }
+    return largest;
+  }
+
+  private static double size(Area area) {
+    return area.widthMm() * area.heightMm();
+  }
+
   private static boolean fits(Area card, PageFrame page) {
     Area room = page.room();
     return card.widthMm() <= room.widthMm() && card.heightMm() <= room.heightMm();
@@ -38,17 +60,60 @@ final class SheetLayout {
 
   /** The papers that hold these faces in their order. */
   Papers papers(String lineup, List<Face> faces, List<String> notes) {
-    List<List<Mark>> upright = packed(faces, PageFrame.upright(paper));
-    List<List<Mark>> lying = packed(faces, PageFrame.lying(paper));
-    boolean isUpright = !upright.isEmpty() && (lying.isEmpty() || upright.size() <= lying.size());
-    PageFrame page = isUpright ? PageFrame.upright(paper) : PageFrame.lying(paper);
-    List<List<Mark>> bodies = isUpright ? upright : lying;
+    PageFrame page = page(faces);
+    List<List<Mark>> bodies = packed(faces, page);
     List<Sheet> sheets = new ArrayList<>();
     for (int i = 0; i < bodies.size(); i++) {
       String title = CardWords.sheetTitle(lineup, i + 1, bodies.size());
       sheets.add(page.sheet(title, notes, bodies.get(i)));
     }
     return new Papers(CardWords.title(lineup), sheets);
+  }
+
+  /**
+   * Papers to print on both sides: copies of a card with its first back behind each, where the
+   * sheet is turned over as a page of a book is. Further backs follow as cards of their own.
+   *
+   * @param backs at least one, of the card's size
+   */
+  Papers turned(String lineup, Face front, List<Face> backs, int copies, List<String> notes) {
+    List<Face> fronts = Collections.nCopies(copies, front);
+    PageFrame page = page(fronts);
+    List<String> told = new ArrayList<>(notes);
+    told.add(CardWords.turn(page.heightMm() >= page.widthMm()));
+    List<Sheet> sheets = new ArrayList<>();
+    List<List<Packing.Placed>> pages = Packing.pages(page.room(), GAP_MM, fronts);
+    for (int i = 0; i < pages.size(); i++) {
+      List<Mark> fore = new ArrayList<>();
+      List<Mark> behind = new ArrayList<>();
+      for (Packing.Placed card : pages.get(i)) {
+        fore.addAll(card.marks());
+        fore.addAll(cutMarks(card.area()));
+        double x = page.widthMm() - card.area().rightMm();
+        behind.addAll(new Packing.Placed(backs.get(0), x, card.yMm()).marks());
+      }
+      String title = CardWords.sheetTitle(lineup, i + 1, pages.size());
+      sheets.add(page.sheet(title, told, fore));
+      sheets.add(page.sheet(CardWords.backTitle(title), told, behind));
+    }
+    if (backs.size() > 1) {
+      List<Face> further = new ArrayList<>();
+      for (int copy = 0; copy < copies; copy++) {
+        further.addAll(backs.subList(1, backs.size()));
+      }
+      for (List<Mark> body : packed(further, page)) {
+        sheets.add(page.sheet(CardWords.title(lineup), notes, body));
+      }
+    }
+    return new Papers(CardWords.title(lineup), sheets);
+  }
+
+  /** The way of the paper that takes fewer sheets. */
+  private PageFrame page(List<Face> faces) {
+    List<List<Mark>> upright = packed(faces, PageFrame.upright(paper));
+    List<List<Mark>> lying = packed(faces, PageFrame.lying(paper));
+    boolean isUpright = !upright.isEmpty() && (lying.isEmpty() || upright.size() <= lying.size());
+    return isUpright ? PageFrame.upright(paper) : PageFrame.lying(paper);
   }
 
   /** The bodies of the pages, or none if a face is too large for the page. */

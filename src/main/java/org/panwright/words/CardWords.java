@@ -5,9 +5,13 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.panwright.kit.Fill;
+import org.panwright.kit.Kit;
+import org.panwright.mixing.Recipe;
 import org.panwright.paint.Granulation;
 import org.panwright.paint.Lightfastness;
+import org.panwright.paint.Wash;
 
 /** What the key card says. */
 public final class CardWords {
@@ -107,6 +111,52 @@ public final class CardWords {
     return lightfastness == Lightfastness.UNRATED
         ? "lightfastness unknown"
         : "lightfastness " + lightfastness.name();
+  }
+
+  /** Over the mixes. */
+  public static final String MIXES = "Mixes, in parts of equal strength";
+
+  /** On a card that is too small to have its list on its back. */
+  public static final String BACK_TOO_SMALL =
+      "The card is too small for a list on its back, so the list is printed beside it.";
+
+  /** How to print a sheet with backs. */
+  public static String turn(boolean longEdge) {
+    return "Two-sided: print on both sides and turn the paper over its %s edge."
+        .formatted(longEdge ? "long" : "short");
+  }
+
+  /** The title of the other side of a sheet. */
+  public static String backTitle(String title) {
+    return title + " (back)";
+  }
+
+  /**
+   * A mix in one line, for example "Wet sand: 10 + 3, 2 parts Cobalt blue and 1 part Raw sienna,
+   * milk: greyed blue".
+   *
+   * @param subject the subject colour it is for, if any
+   * @param wells labels of the wells of its paints
+   */
+  public static String mix(
+      Optional<String> subject,
+      List<String> wells,
+      Recipe recipe,
+      Kit kit,
+      Wash wash,
+      String look) {
+    return "%s%s: %s, %s (%s)"
+        .formatted(
+            subject.map(name -> name + ", ").orElse(""),
+            String.join(" + ", wells),
+            RecipeWords.recipe(recipe, kit),
+            PaintWords.label(wash),
+            look);
+  }
+
+  /** A swatch of a mix told to who cannot see it. */
+  public static String mixSwatch(String look) {
+    return "Predicted colour of the mix: " + look;
   }
 
   /** A swatch told to who cannot see it. */
