@@ -41,7 +41,41 @@ public final class PaperViewWords {
   public static final String COPIES = "Cards";
 
   /** Option. */
-  public static final String LIST = "with its list of the wells";
+  public static final String LIST = "with its list of wells and mixes";
+
+  /** Option. */
+  public static final String TURNED = "list on the back of the card, for two-sided printing";
+
+  /** Over the mixes. */
+  public static final String MIXES = "Mixes on the list";
+
+  /** While no mix was chosen by hand. */
+  public static final String USEFUL = "The useful ones: subjects first, then by hue, greys last.";
+
+  /** Goes back to them. */
+  public static final String USEFUL_AGAIN = "The useful ones again";
+
+  /** Adds a mix. */
+  public static final String ADD_MIX = "Add";
+
+  /** Names the first paint of a mix to add. */
+  public static final String FIRST_PAINT = "First paint of the mix";
+
+  /** Names the second paint of a mix to add. */
+  public static final String SECOND_PAINT = "Second paint of the mix";
+
+  /** Names the parts of a mix to add. */
+  public static final String PARTS = "Parts of the two paints";
+
+  /** Takes a mix off the list. */
+  public static String removeMix(String recipe) {
+    return "Leave out " + recipe;
+  }
+
+  /** Parts of two paints. */
+  public static String parts(int first, int second) {
+    return first + " : " + second;
+  }
 
   /** Field. */
   public static final String SHAPE = "Pairs";

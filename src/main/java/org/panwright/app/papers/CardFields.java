@@ -26,6 +26,8 @@ final class CardFields extends OrderFields<CardOptions> {
         CardOptions::withFields);
     number(PaperViewWords.COPIES, 1, 50, CardOptions::copies, CardOptions::withCopies);
     getChildren().add(list(order, model));
+    tick(PaperViewWords.TURNED, CardOptions::turned, CardOptions::withTurned);
+    getChildren().add(new MixChooser(new MixChoice(model)));
   }
 
   /** Ticked and locked as long as the card has no room for everything. */

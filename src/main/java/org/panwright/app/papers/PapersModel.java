@@ -220,6 +220,16 @@ public final class PapersModel {
     return inGrey ? new Made(made.papers().map(Papers::inGrey), made.notes()) : made;
   }
 
+  /** Work away from the JavaFX thread, where papers are made. */
+  <R> Latest<R> latest() {
+    return new Latest<>(away, home);
+  }
+
+  /** Told of faults of the program. */
+  Consumer<RuntimeException> failures() {
+    return failures;
+  }
+
   private void refresh() {
     Optional<Occasion> occasion = occasion();
     if (occasion.isEmpty()) {
