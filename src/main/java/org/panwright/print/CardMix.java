@@ -81,8 +81,14 @@ record CardMix(String words, GamutFit look) {
   }
 
   private static String words(Kit kit, Lineup lineup, UsefulMix mix, String look) {
+    List<String> wells = wells(kit, lineup, mix.recipe());
+    return CardWords.mix(mix.subject(), wells, mix.recipe(), kit, mix.wash(), look);
+  }
+
+  /** The label of the first well of each paint of a recipe. */
+  static List<String> wells(Kit kit, Lineup lineup, Recipe recipe) {
     List<String> wells = new ArrayList<>();
-    for (Portion portion : mix.recipe().portions()) {
+    for (Portion portion : recipe.portions()) {
       kit.boxOf(lineup).wells().stream()
           .filter(
               well ->
@@ -93,6 +99,6 @@ record CardMix(String words, GamutFit look) {
           .findFirst()
           .ifPresent(well -> wells.add(well.label()));
     }
-    return CardWords.mix(mix.subject(), wells, mix.recipe(), kit, mix.wash(), look);
+    return wells;
   }
 }

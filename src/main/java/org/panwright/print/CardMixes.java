@@ -4,6 +4,7 @@ import java.util.List;
 import org.panwright.analysis.UsefulMix;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Recipe;
+import org.panwright.words.CardWords;
 
 /** The mixes a key card shows unless the painter chooses others. */
 public final class CardMixes {
@@ -17,5 +18,11 @@ public final class CardMixes {
         .map(UsefulMix::recipe)
         .distinct()
         .toList();
+  }
+
+  /** A recipe by its wells, parts and paints, for example "5 + 10, 3 : 1, Ochre, Blue". */
+  public static String inShort(Occasion occasion, Recipe recipe) {
+    return CardWords.mixInShort(
+        CardMix.wells(occasion.kit(), occasion.lineup(), recipe), recipe, occasion.kit());
   }
 }

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Kit;
 import org.panwright.mixing.Recipe;
 import org.panwright.paint.Granulation;
 import org.panwright.paint.Lightfastness;
+import org.panwright.paint.Paint;
 import org.panwright.paint.Wash;
 
 /** What the key card says. */
@@ -152,6 +154,20 @@ public final class CardWords {
             RecipeWords.recipe(recipe, kit),
             PaintWords.label(wash),
             look);
+  }
+
+  /** A mix by its wells, parts and paints, for example "5 + 10, 3 : 1, Ochre, Blue". */
+  public static String mixInShort(List<String> wells, Recipe recipe, Kit kit) {
+    String parts =
+        recipe.portions().stream()
+            .map(portion -> WordParts.number(portion.parts()))
+            .collect(Collectors.joining(" : "));
+    String paints =
+        recipe.portions().stream()
+            .flatMap(portion -> kit.shelf().find(portion.paintId()).stream())
+            .map(Paint::name)
+            .collect(Collectors.joining(", "));
+    return "%s, %s, %s".formatted(String.join(" + ", wells), parts, paints);
   }
 
   /** A swatch of a mix told to who cannot see it. */

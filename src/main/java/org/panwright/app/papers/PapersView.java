@@ -117,7 +117,7 @@ public final class PapersView extends HBox {
           .disableProperty()
           .bind(model.madeProperty().map(made -> made.flatMap(Made::papers).isEmpty()));
     }
-    VBox column = new VBox(14, title, purpose, fields, new HBox(8, save, print), status, notes);
+    VBox column = new VBox(14, title, purpose, new HBox(8, save, print), status, notes, fields);
     column.getStyleClass().add("paper-order");
     column.setMinWidth(290);
     column.setPrefWidth(300);
