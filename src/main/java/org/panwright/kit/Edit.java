@@ -40,7 +40,8 @@ public sealed interface Edit
         Edit.SetWashes,
         Edit.RenameKit,
         StockEdit,
-        SwatchEdit {
+        SwatchEdit,
+        TableEdit {
   /** The kit after this edit. */
   Kit apply(Kit kit);
 

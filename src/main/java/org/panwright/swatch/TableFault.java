@@ -50,4 +50,7 @@ public sealed interface TableFault {
 
   /** The file ends within its table. */
   record CutShort(int line) implements TableFault {}
+
+  /** The file is no text. */
+  record NotText() implements TableFault {}
 }

@@ -9,6 +9,7 @@ import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
 import org.panwright.kit.StockEdit;
 import org.panwright.kit.SwatchEdit;
+import org.panwright.kit.TableEdit;
 import org.panwright.kit.Well;
 import org.panwright.paint.Paint;
 
@@ -112,6 +113,9 @@ public final class EditWords {
       return "change the wash strengths";
     } else if (edit instanceof Edit.RenameKit e) {
       return "rename the kit to " + e.name();
+    }
+    if (edit instanceof TableEdit e) {
+      return ShareWords.ofEdit(e);
     }
     if (edit instanceof StockEdit e) {
       return StockEditWords.of(e, before);

@@ -70,6 +70,9 @@ public final class SwatchWords {
       return "%s, line %d, column %s: an amount without a paint. Name the paint or empty the cell."
           .formatted(file, amount.line(), amount.column());
     }
+    if (fault instanceof TableFault.NotText) {
+      return file + " is no text. Choose a table saved as text, with the ending .csv.";
+    }
     if (fault instanceof TableFault.CutShort cut) {
       return "%s ends at line %d within its table. Export it again.".formatted(file, cut.line());
     }

@@ -77,7 +77,7 @@ class EditWordsTest {
   void everyKindOfEditHasWords() {
     assertThat(Edit.class.getPermittedSubclasses())
         .as("edits in the table above, or said like one of them")
-        .hasSize(24);
+        .hasSize(25);
     Lineup lineup = KIT.lineups().get(0);
     assertThat(EditWords.of(new Edit.AddLineup(lineup), KIT)).isEqualTo("add lineup two paints");
     assertThat(EditWords.of(new Edit.AddBox(KIT.boxes().get(0)), KIT))
