@@ -1,13 +1,24 @@
 package org.panwright.app;
 
+import java.util.function.Consumer;
 import org.panwright.app.boxes.BoxEditor;
 import org.panwright.app.ground.GroundEditor;
 import org.panwright.app.lineup.LineupActions;
 import org.panwright.app.paint.PaintEditor;
 
 /** The editors of this window behind one door. */
-record EditorDesk(PaintEditor paints, BoxEditor boxes, LineupActions lineups, GroundEditor ground)
+record EditorDesk(
+    PaintEditor paints,
+    BoxEditor boxes,
+    LineupActions lineups,
+    GroundEditor ground,
+    Consumer<String> pages)
     implements Editors {
+  @Override
+  public void openPage(String paintId) {
+    pages.accept(paintId);
+  }
+
   @Override
   public void addPaint() {
     paints.add();

@@ -13,6 +13,9 @@ public interface Editors {
   /** Opens the paint editor on a paint of the shelf. */
   void editPaint(String paintId);
 
+  /** Shows the page of a paint: its swatches, its curves, where its colour comes from. */
+  void openPage(String paintId);
+
   /** Opens the paint editor on a copy of a paint of the shelf. */
   void duplicatePaint(String paintId);
 

@@ -13,6 +13,8 @@ import org.panwright.app.fill.FillModel;
 import org.panwright.app.fill.FillView;
 import org.panwright.app.outing.OutingModel;
 import org.panwright.app.outing.OutingView;
+import org.panwright.app.page.PageModel;
+import org.panwright.app.page.PageView;
 import org.panwright.app.papers.PapersModel;
 import org.panwright.app.papers.PapersView;
 import org.panwright.app.subject.SubjectDesk;
@@ -26,6 +28,7 @@ import org.panwright.print.PaperFormat;
 import org.panwright.words.CompareWords;
 import org.panwright.words.FillViewWords;
 import org.panwright.words.OutingWords;
+import org.panwright.words.PaintPageWords;
 import org.panwright.words.SubjectWords;
 import org.panwright.words.SwatchesWords;
 import org.panwright.words.WindowWords;
@@ -42,6 +45,7 @@ final class FurtherViews {
   /** The views in the order of their buttons. */
   List<Place> all() {
     return List.of(
+        new Place(PaintPageWords.VIEW, this::paint),
         new Place(SwatchesWords.NAME, this::swatches),
         new Place(SubjectWords.PLACE, this::subject),
         new Place(CompareWords.TITLE, this::compare),
@@ -66,6 +70,19 @@ final class FurtherViews {
             means.faults()::take);
     settled.add(model::isSettled);
     return new CompareView(model, means.tones(), means.dialogs());
+  }
+
+  private PageView paint() {
+    PageModel model =
+        new PageModel(
+            means.session(),
+            means.library(),
+            LocalDate::now,
+            means.workers().reading(),
+            Platform::runLater,
+            means.faults()::take);
+    settled.add(model::isSettled);
+    return new PageView(model, means.dialogs());
   }
 
   private SwatchesView swatches() {

@@ -28,6 +28,7 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("plan-dark", 1440, 900, Theme.DARK, w -> w.showPlace(0)),
           new Shot("mix", 1440, 900, Theme.LIGHT, Shot::pickMix),
           new Shot("compare", 1440, 900, Theme.LIGHT, w -> w.showPlace(CompareWords.TITLE)),
+          new Shot("paint-page", 1440, 900, Theme.LIGHT, w -> w.editors().openPage(blend(w))),
           new Shot("outing", 1440, 900, Theme.LIGHT, w -> w.showPlace(OutingWords.VIEW)),
           new Shot("papers", 1440, 900, Theme.LIGHT, w -> w.showPlace(WindowWords.PAPERS)),
           new Shot("paint-editor", 1280, 800, Theme.LIGHT, w -> w.editors().editPaint(blend(w))),

@@ -40,6 +40,7 @@ import org.panwright.paint.PigmentLibrary;
 import org.panwright.store.KitFiles;
 import org.panwright.words.FileWords;
 import org.panwright.words.GroundWords;
+import org.panwright.words.PaintPageWords;
 import org.panwright.words.RecipeViewWords;
 import org.panwright.words.WindowWords;
 
@@ -155,7 +156,7 @@ public final class Workbench {
 
   /** The editors of the things in the kit. */
   public Editors editors() {
-    return new EditorDesk(paints, boxes, lineups, ground);
+    return new EditorDesk(paints, boxes, lineups, ground, this::openPage);
   }
 
   /** Shows a view by its number from 0. */
@@ -228,6 +229,11 @@ public final class Workbench {
                 Action.of(WindowWords.PREVIOUS_PANE, () -> plan.stepPane(-1)).on("Shift+F6"),
                 Action.of(WindowWords.EVEN_OUT, plan::evenOut))),
         help);
+  }
+
+  private void openPage(String paintId) {
+    session.selectionProperty().set(new Selection.OfPaint(paintId));
+    showPlace(PaintPageWords.VIEW);
   }
 
   private void mixAColour() {

@@ -46,15 +46,21 @@ public final class Cgats {
    * @throws TableFaultException naming line and column of what is wrong
    */
   public static List<Sample> read(List<String> lines) throws TableFaultException {
-    return new Cgats(lines).samples();
+    return file(lines).samples();
   }
 
-  private List<Sample> samples() throws TableFaultException {
+  /** The same with what its columns were taken for. */
+  static ReadingFile file(List<String> lines) throws TableFaultException {
+    return new Cgats(lines).table();
+  }
+
+  private ReadingFile table() throws TableFaultException {
     TableFault reason = new TableFault.NoTable();
     for (Optional<RawTable> table = next(); table.isPresent(); table = next()) {
       RawTable plain = CgatsPairs.unpaired(table.get());
       try {
-        return samples(plain, ReadingColumns.of(plain));
+        ReadingColumns columns = ReadingColumns.of(plain);
+        return ReadingFile.of(samples(plain, columns), columns);
       } catch (TableFaultException fault) {
         if (!(fault.fault() instanceof TableFault.NoReadings)) {
           throw fault;

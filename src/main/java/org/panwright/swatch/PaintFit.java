@@ -87,25 +87,44 @@ public final class PaintFit {
     return Optional.empty();
   }
 
-  /** What a kept coat looks like by optics, dry. */
-  public static Spectrum predict(
-      Paint paint,
-      PaintedCoat coat,
-      double load,
-      Shelf shelf,
-      PigmentLibrary library,
-      Paper paper) {
+  /**
+   * What the optics in use make of a coat kept with a paint, dry. A load nobody noted is the one,
+   * of those that are likely, at which the coat comes nearest.
+   *
+   * @return empty if nobody knows what is mixed into the coat
+   */
+  public static Optional<PaintFitReport.CoatFit> compare(
+      Paint paint, PaintedCoat coat, Shelf shelf, PigmentLibrary library, Paper paper) {
     Map<String, Optics> optics = new LinkedHashMap<>();
     optics.put(paint.id(), paint.optics(library));
-    coat.mixedWith()
-        .ifPresent(
-            other ->
-                Companions.optics(other, shelf, library)
-                    .ifPresent(known -> optics.put(Companions.id(other), known)));
-    return FitReport.predict(
-        optics,
-        FittedSurface.DRY,
-        KeptCoats.loads(paint.id(), coat, load),
-        KeptCoats.ground(coat, paper));
+    if (coat.mixedWith().isPresent()) {
+      Optional<Optics> other = Companions.optics(coat.mixedWith().get(), shelf, library);
+      if (other.isEmpty()) {
+        return Optional.empty();
+      }
+      optics.put(Companions.id(coat.mixedWith().get()), other.get());
+    }
+    Reading ground = KeptCoats.ground(coat, paper);
+    Reading dry = Reading.of(coat.dry());
+    PaintFitReport.CoatFit best = null;
+    double least = Double.POSITIVE_INFINITY;
+    double doubt = KeptCoats.doubt(coat);
+    for (double off = -2; off <= 2; off += doubt > 0 ? 0.125 : 4) {
+      double load = KeptCoats.presumedLoad(coat) * Math.exp(doubt > 0 ? off * doubt : 0);
+      Spectrum seen =
+          FitReport.predict(
+              optics, FittedSurface.DRY, KeptCoats.loads(paint.id(), coat, load), ground);
+      double error = OpticsFit.distance(new Reading.OfSpectrum(clamped(seen)), dry);
+      double cost = doubt > 0 ? error * error + off * off : error;
+      if (cost < least) {
+        least = cost;
+        best = new PaintFitReport.CoatFit(paint.id(), coat, seen, error, load);
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private static Spectrum clamped(Spectrum reflectance) {
+    return reflectance.map(r -> Math.max(0, Math.min(1, r)));
   }
 }

@@ -13,6 +13,13 @@ public sealed interface Reading {
   /** The reflectance: measured, or the {@link Smoothest} one of that colour. */
   Spectrum reflectance();
 
+  /** The same, to be kept with a paint. */
+  default CoatReading kept() {
+    return this instanceof OfSpectrum measured
+        ? new CoatReading.OfSpectrum(measured.reflectance())
+        : new CoatReading.OfColour(lab());
+  }
+
   /** A reading kept with a paint. */
   static Reading of(CoatReading kept) {
     return kept instanceof CoatReading.OfSpectrum measured

@@ -28,12 +28,14 @@ final class ReadingColumns {
   private final int[] lab;
   private final Resampling resampling;
   private final double unit;
+  private final List<Double> wavelengths;
 
   private ReadingColumns(RawTable table, int[] spectral, int[] lab, double[] wavelengths)
       throws TableFaultException {
     this.table = table;
     this.spectral = spectral;
     this.lab = lab;
+    this.wavelengths = Arrays.stream(wavelengths).boxed().toList();
     resampling = spectral.length > 0 ? new Resampling(wavelengths) : null;
     unit = spectral.length > 0 && middle() > PERCENT_FROM ? 0.01 : 1;
   }
@@ -70,6 +72,16 @@ final class ReadingColumns {
   /** Whether the rows hold reflectances. */
   boolean isSpectral() {
     return spectral.length > 0;
+  }
+
+  /** The first and the last wavelength in nanometres, and how many; empty without any. */
+  List<Double> wavelengths() {
+    return wavelengths;
+  }
+
+  /** Whether reflectances are in percent. */
+  boolean isPercent() {
+    return isSpectral() && unit < 1;
   }
 
   /** The reflectance of a row. */

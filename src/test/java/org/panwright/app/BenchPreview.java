@@ -156,6 +156,9 @@ public final class BenchPreview extends Application {
     public void removePaint(String paintId) {}
 
     @Override
+    public void openPage(String paintId) {}
+
+    @Override
     public void addBox() {}
 
     @Override

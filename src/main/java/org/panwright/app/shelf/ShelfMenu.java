@@ -10,6 +10,7 @@ import org.panwright.app.Editors;
 import org.panwright.app.fx.MenuLine;
 import org.panwright.app.hand.Holding;
 import org.panwright.kit.Well;
+import org.panwright.words.PaintPageWords;
 import org.panwright.words.RecipeViewWords;
 import org.panwright.words.ShelfWords;
 
@@ -38,6 +39,7 @@ final class ShelfMenu {
               MenuLine.of(ShelfWords.TAKE_OUT, () -> model.takeOut(id), !shown.wells().isEmpty()));
           items.add(MenuLine.of(RecipeViewWords.MIX_IT, () -> model.mixFromBox(id), hasWells()));
           items.add(new SeparatorMenuItem());
+          items.add(MenuLine.of(PaintPageWords.OPEN_PAGE, () -> editors.openPage(id), true));
           items.add(MenuLine.of(ShelfWords.EDIT, () -> editors.editPaint(id), true));
           items.add(MenuLine.of(ShelfWords.DUPLICATE, () -> editors.duplicatePaint(id), true));
           items.add(MenuLine.of(ShelfWords.REMOVE, () -> editors.removePaint(id), true));

@@ -26,6 +26,7 @@ public enum Theme {
         address("choosing.css"),
         address("fill.css"),
         address("outing.css"),
+        address("page.css"),
         address("papers.css"),
         address("swatches.css"));
   }

@@ -1,0 +1,203 @@
+package org.panwright.words;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.panwright.paint.Admixture;
+import org.panwright.paint.OpticsOrigin;
+import org.panwright.paint.PaintedCoat;
+import org.panwright.paint.PaintedCoat.Ground;
+import org.panwright.swatch.FitRefusal;
+import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.ReadingFile;
+
+/** What is said on the page of a paint. */
+public final class PaintPageWords {
+  public static final String VIEW = "Paint";
+  public static final String OPEN_PAGE = "Open its page";
+  public static final String CHOOSE = "Paint";
+  public static final String EMPTY_SHELF = "No paint is on the shelf yet.";
+  public static final String SWATCHES = "Your swatches";
+  public static final String NO_SWATCHES =
+      "No swatch is kept yet. Paint it at full strength, as a wash and 1:1 with white, let it dry,"
+          + " then read the sheet, type the colours here or load a file of an instrument.";
+  public static final String SIDES = "Left as painted, right as predicted from the colours in use.";
+  public static final String TYPE = "Type a swatch…";
+  public static final String LOAD = "Load a file…";
+  public static final String LEARN = "Learn from swatches";
+  public static final String LEARNING = "Learning from the swatches …";
+  public static final String REMOVE = "Remove";
+  public static final String CURVES = "Reflectance";
+  public static final String ABSORPTION = "Absorption K and scattering S of a full coat";
+  public static final String RESIDUALS = "Difference of each swatch from its prediction, ΔE00";
+  public static final String HISTORY = "Where its colour comes from";
+  public static final String IN_USE = "in use";
+  public static final String GO_BACK = "Go back to this";
+  public static final String FULL = "full strength";
+  public static final String WASH = "milk wash";
+  public static final String ON_BLACK = "over black";
+  public static final String WASH_ON_BLACK = "wash over black";
+  public static final String TYPED_SOURCE = "typed by hand";
+  public static final String TYPE_TITLE = "A swatch of this paint";
+  public static final String WHAT = "What it is";
+  public static final String COLOUR = "Colour";
+  public static final String COLOUR_HINT = "L* a* b* such as 42 18 -50, or #2b3f8f";
+  public static final String COLOUR_WRONG =
+      "Type L* (0–100), a* and b* with blanks between them, or # and six digits 0–f.";
+  public static final String KEEP = "Keep it";
+  public static final String LOAD_TITLE = "Readings in this file";
+  public static final String LOAD_FILE = "Load readings";
+  public static final String FILE_KIND = "Files of readings (CGATS text, CSV)";
+  public static final String KEEP_READ = "Keep these";
+
+  private PaintPageWords() {}
+
+  /** The sorts of coats, in a list to choose from, by the name of the sort. */
+  public static String role(String name) {
+    return switch (name) {
+      case "FULL" -> "full strength";
+      case "WASH" -> "a wash";
+      case "TINT" -> "1:1 with white";
+      case "TONE" -> "1:1 with black";
+      case "ON_BLACK" -> "full strength over a black line";
+      case "COAT" -> "a coat of unknown strength";
+      case "PAPER" -> "the bare paper";
+      default -> "leave out";
+    };
+  }
+
+  /** What a coat is, for example "wash over paper, scan.png". */
+  public static String coat(PaintedCoat coat) {
+    String strength =
+        switch (coat.strength()) {
+          case FULL -> "full strength";
+          case WASH -> "wash";
+          case UNKNOWN -> "coat";
+        };
+    String load =
+        coat.load().isPresent()
+            ? String.format(Locale.ROOT, " of load %.2g", coat.load().getAsDouble())
+            : "";
+    String other = coat.mixedWith().map(PaintPageWords::with).orElse("");
+    String ground = coat.over() == Ground.BLACK_LINE ? " over a black line" : "";
+    return strength + load + other + ground;
+  }
+
+  private static String with(Admixture other) {
+    String what =
+        switch (other.kind()) {
+          case WHITE -> "white";
+          case BLACK -> "black";
+          case PAINT -> "another paint";
+        };
+    return other.share() == 0.5
+        ? " 1:1 with " + what
+        : String.format(Locale.ROOT, " with %.0f %% %s", 100 * other.share(), what);
+  }
+
+  /** Where and when a coat was read. */
+  public static String read(PaintedCoat coat) {
+    String date = coat.date().map(LocalDate::toString).orElse("");
+    return coat.source().isEmpty() || date.isEmpty()
+        ? coat.source() + date
+        : coat.source() + ", " + date;
+  }
+
+  /** How far a coat is from its prediction. */
+  public static String difference(double ciede2000) {
+    return String.format(Locale.ROOT, "ΔE00 %.1f", ciede2000);
+  }
+
+  /** A coat of which nobody knows what is in it. */
+  public static String unknownPartner() {
+    return "The paint mixed into it is not on the shelf any more.";
+  }
+
+  /** Coats were kept. */
+  public static String kept(int coats) {
+    return coats(coats) + " kept. Choose “" + LEARN + "” to predict from them.";
+  }
+
+  /** For example "3 swatches". */
+  public static String coats(int coats) {
+    return coats == 1 ? "1 swatch" : coats + " swatches";
+  }
+
+  /** What was learnt, and the coat to look at again. */
+  public static String learnt(PaintFitReport report) {
+    double worst =
+        report.coats().stream().mapToDouble(PaintFitReport.CoatFit::ciede2000).max().orElse(0);
+    String text =
+        String.format(
+            Locale.ROOT,
+            "Learnt from %s; the farthest is off by ΔE00 %.1f.",
+            coats(report.coats().size()),
+            worst);
+    String odd = report.odd().map(o -> " " + odd(o)).orElse("");
+    String unused =
+        report.unused().isEmpty()
+            ? ""
+            : " %s left out: the paint mixed into it is not on the shelf."
+                .formatted(coats(report.unused().size()));
+    return text + odd + unused;
+  }
+
+  /** A coat that disagrees with the others: which, by how much, what it may be. */
+  public static String odd(PaintFitReport.Odd odd) {
+    return String.format(
+        Locale.ROOT,
+        "Look at this coat again: %s. The others foretell another colour (ΔE00 %.0f away). It may"
+            + " be another paint, have picked up colour from the brush, or be read at the wrong"
+            + " place.",
+        coat(odd.coat().coat()),
+        odd.foretold());
+  }
+
+  /** Why nothing could be learnt. */
+  public static String refused(FitRefusal refusal) {
+    return SwatchWords.sentence("Nothing was learnt", refusal);
+  }
+
+  /** A file too large to be one of readings. */
+  public static String tooLarge(String file) {
+    return file + " is larger than 20 MB, which no table of swatches is. Check the file.";
+  }
+
+  /** A file that is no text. */
+  public static String unreadable(String file) {
+    return file + " cannot be read as text. Export the readings as a text file in UTF-8.";
+  }
+
+  /** What the columns of a file were taken for. */
+  public static String columns(ReadingFile file) {
+    if (file.wavelengths().isEmpty()) {
+      return "Columns read: L*, a*, b* (%s).".formatted(samples(file));
+    }
+    List<Double> nm = file.wavelengths();
+    return String.format(
+        Locale.ROOT,
+        "Columns read: reflectance at %d wavelengths, %.0f–%.0f nm, %s (%s).",
+        nm.size(),
+        nm.get(0),
+        nm.get(nm.size() - 1),
+        file.percent() ? "in percent" : "0 to 1",
+        samples(file));
+  }
+
+  private static String samples(ReadingFile file) {
+    return file.samples().size() == 1 ? "1 row" : file.samples().size() + " rows";
+  }
+
+  /** Where optics came from, for example "your swatches, 4 swatches, 2026-05-01". */
+  public static String origin(OpticsOrigin origin) {
+    String reason =
+        switch (origin.reason()) {
+          case ESTIMATED -> "estimated from its pigments";
+          case FITTED -> "learnt from swatches";
+          case FILE -> "taken from a file";
+          case UNKNOWN -> "nobody noted where from";
+        };
+    String detail = origin.detail().isEmpty() ? "" : ", " + origin.detail();
+    return reason + detail + origin.date().map(d -> ", " + d).orElse("");
+  }
+}

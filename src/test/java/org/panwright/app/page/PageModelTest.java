@@ -1,0 +1,173 @@
+package org.panwright.app.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.panwright.app.Selection;
+import org.panwright.app.Session;
+import org.panwright.app.Sessions;
+import org.panwright.app.ThreePaintKit;
+import org.panwright.colour.Lab;
+import org.panwright.kit.Edit;
+import org.panwright.paint.CoatReading;
+import org.panwright.paint.OpticsOrigin;
+import org.panwright.paint.OpticsSource;
+import org.panwright.paint.Paint;
+import org.panwright.paint.PaintedCoat;
+import org.panwright.store.PigmentLibraryReader;
+import org.panwright.swatch.ReadingFile;
+
+class PageModelTest {
+  private static final LocalDate TODAY = LocalDate.of(2027, 5, 1);
+  private static final CoatReading FULL = new CoatReading.OfColour(new Lab(34, 4, -44));
+  private static final CoatReading WASH = new CoatReading.OfColour(new Lab(68, -18, -30));
+
+  @TempDir Path folder;
+  private final Session session = Sessions.on(ThreePaintKit.kit());
+  private final PageModel model =
+      new PageModel(
+          session,
+          PigmentLibraryReader.read(),
+          () -> TODAY,
+          Sessions.AT_ONCE,
+          Sessions.AT_ONCE,
+          Sessions::fail);
+
+  @Test
+  void thePageFollowsThePaintPickedOnShelfAndInWells() {
+    assertThat(page().paint().id()).isEqualTo("yellow");
+    session.selectionProperty().set(new Selection.OfPaint("red"));
+    assertThat(page().paint().id()).isEqualTo("red");
+    session.selectionProperty().set(new Selection.OfWell("w2"));
+    assertThat(page().paint().id()).isEqualTo("blue");
+    session.selectionProperty().set(Selection.NOTHING);
+    assertThat(page().paint().id()).isEqualTo("blue");
+    session.perform(new Edit.RemovePaint("blue"));
+    assertThat(page().paint().id()).isEqualTo("yellow");
+  }
+
+  @Test
+  void typedSwatchesAreLearntFromAndThereIsAWayBack() {
+    model.choose("blue");
+    Paint before = page().paint();
+    model.keepTyped(CoatRole.FULL, FULL);
+    model.keepTyped(CoatRole.WASH, WASH);
+    assertThat(page().coats()).hasSize(2).allSatisfy(line -> assertThat(line.fit()).isPresent());
+    assertThat(page().paint().measured()).isEqualTo(before.measured());
+
+    model.learn();
+    assertThat(page().optics().source()).isEqualTo(OpticsSource.SWATCHES);
+    assertThat(page().origin().reason()).isEqualTo(OpticsOrigin.Reason.FITTED);
+    assertThat(page().coats().get(0).fit().orElseThrow().ciede2000()).isLessThan(3);
+    assertThat(model.remarkProperty().get()).contains("2 swatches");
+
+    model.goBack(0);
+    assertThat(page().paint().measured()).isEqualTo(before.measured());
+    assertThat(page().coats()).hasSize(2);
+    session.undo();
+    assertThat(page().optics().source()).isEqualTo(OpticsSource.SWATCHES);
+  }
+
+  @Test
+  void aSwatchCanBeTakenOffAgain() {
+    model.keepTyped(CoatRole.FULL, FULL);
+    model.remove(page().coats().get(0).coat().id());
+    assertThat(page().coats()).isEmpty();
+  }
+
+  @Test
+  void nothingLearntIsSaidWithTheReason() {
+    model.keepTyped(CoatRole.FULL, FULL);
+    model.keepTyped(CoatRole.WASH, FULL);
+    Paint before = page().paint();
+    model.learn();
+    assertThat(model.remarkProperty().get()).contains("same colour");
+    assertThat(page().paint()).isEqualTo(before);
+  }
+
+  @Test
+  void rowsOfAFileAreKeptOnThePaperOfTheFile() throws Exception {
+    Path file = folder.resolve("blue.csv");
+    Files.writeString(
+        file,
+        "sample,LAB_L,LAB_A,LAB_B\nbare paper,94,0,3\nfull,34,4,-44\nblue 1:1 white,60,-5,-35\n");
+    List<ReadingFile> opened = new ArrayList<>();
+    model.open(file, opened::add);
+    assertThat(opened).hasSize(1);
+    List<CoatRole> roles =
+        opened.get(0).samples().stream().map(sample -> CoatRole.guess(sample.name())).toList();
+    assertThat(roles).containsExactly(CoatRole.PAPER, CoatRole.FULL, CoatRole.TINT);
+    model.keepRead(opened.get(0), roles, "blue.csv");
+    assertThat(page().coats())
+        .hasSize(2)
+        .allSatisfy(
+            line -> {
+              assertThat(line.coat().source()).isEqualTo("blue.csv");
+              assertThat(line.coat().date()).contains(TODAY);
+              assertThat(line.coat().ground().orElseThrow().lab()).isEqualTo(new Lab(94, 0, 3));
+            });
+    assertThat(page().coats().get(1).coat().mixedWith()).isPresent();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "no number, 'sample,LAB_L,LAB_A,LAB_B\nfull,34,x,-44', 'line 2, column LAB_A'",
+    "no readings, 'sample,paint\nfull,blue', neither reflectances",
+    "nothing, '', no table",
+    "too light, 'sample,LAB_L,LAB_A,LAB_B\nfull,340,0,0', 'line 2, column LAB_L'"
+  })
+  void aBrokenFileIsNamedByRowAndColumnAndKeepsNothing(String what, String text, String said)
+      throws Exception {
+    Path file = folder.resolve("broken.csv");
+    Files.writeString(file, text);
+    List<ReadingFile> opened = new ArrayList<>();
+    model.open(file, opened::add);
+    assertThat(opened).isEmpty();
+    assertThat(model.remarkProperty().get()).contains("broken.csv").contains(said);
+    assertThat(page().coats()).isEmpty();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "#ff0000, 53.24, 80.09, 67.20",
+    "00ff00, 87.73, -86.18, 83.18",
+    "'42 18 -50', 42, 18, -50",
+    "'42,5; 18; -50', 42.5, 18, -50",
+    "'42, 18, -50', 42, 18, -50"
+  })
+  void coloursAreReadAsPeopleTypeThem(String typed, double l, double a, double b) {
+    // the corners of sRGB: IEC 61966-2-1, values of common colour tables under D65
+    Lab lab = TypedColour.read(typed).orElseThrow();
+    assertThat(lab.l()).isCloseTo(l, org.assertj.core.api.Assertions.within(0.05));
+    assertThat(lab.a()).isCloseTo(a, org.assertj.core.api.Assertions.within(0.1));
+    assertThat(lab.b()).isCloseTo(b, org.assertj.core.api.Assertions.within(0.1));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"red", "#ff00", "'120 0 0'", "'50 0'", "'0 0 0'", "'50 900 0'", "''"})
+  void whatIsNoColourIsNone(String typed) {
+    assertThat(TypedColour.read(typed)).isEmpty();
+  }
+
+  @Test
+  void aRoleMakesTheCoatItNames() {
+    PaintedCoat line = CoatRole.ON_BLACK.coat("a", FULL).orElseThrow();
+    assertThat(line.over()).isEqualTo(PaintedCoat.Ground.BLACK_LINE);
+    assertThat(CoatRole.PAPER.coat("a", FULL)).isEmpty();
+    assertThat(CoatRole.guess("thin wash")).isEqualTo(CoatRole.WASH);
+    assertThat(CoatRole.guess("with black")).isEqualTo(CoatRole.TONE);
+    assertThat(CoatRole.guess("7")).isEqualTo(CoatRole.COAT);
+  }
+
+  private PaintPage page() {
+    return model.pageProperty().get().orElseThrow();
+  }
+}
