@@ -1,0 +1,201 @@
+package org.panwright.analysis;
+
+import java.util.SplittableRandom;
+
+/**
+ * Lays paints into wells so that neighbours harm each other least: exchanges of two from many
+ * starts, then branch and bound with a fixed effort, which proves the best or gives a bound.
+ *
+ * <pre>
+ * cost  = Σ harm(paint in i, paint in j)   over wells i, j beside each other
+ * bound = cost among placed wells + Σ over open wells of the least harm a paint left over would
+ *         do there with the neighbours placed
+ * </pre>
+ *
+ * <p>The same input gives the same order; chance starts from a fixed seed. One thread.
+ */
+final class NeighbourOrder {
+  private static final long SEED = 7;
+  private static final int STARTS = 24;
+  private static final int BRANCHES = 400_000;
+  private static final double ROUNDING = 1e-12;
+
+  private final double[][] harm;
+  private final boolean[][] beside;
+  private final boolean[] pinned;
+  private final int[] kind;
+  private final int size;
+  private int[] best;
+  private double bestCost;
+  private double open = Double.POSITIVE_INFINITY;
+  private int branches;
+
+  /**
+   * @param harm of each paint to each other, symmetric; paint i sits in well i now
+   * @param beside which wells lie beside each other, symmetric
+   * @param pinned which wells keep their paint
+   * @param kind a paint may only go to a well of the same kind as it sits in now
+   */
+  NeighbourOrder(double[][] harm, boolean[][] beside, boolean[] pinned, int[] kind) {
+    this.harm = harm;
+    this.beside = beside;
+    this.pinned = pinned;
+    this.kind = kind;
+    size = pinned.length;
+  }
+
+  /** Lays the paints; see {@link #places}, {@link #cost}, {@link #bound}. */
+  void run() {
+    best = new int[size];
+    java.util.Arrays.setAll(best, i -> i);
+    bestCost = cost(best);
+    SplittableRandom chance = new SplittableRandom(SEED);
+    for (int start = 0; start < STARTS && bestCost > 0; start++) {
+      int[] tried = best.clone();
+      for (int i = 0; start > 0 && i < 4 * size; i++) {
+        exchange(tried, chance.nextInt(size), chance.nextInt(size));
+      }
+      improve(tried);
+      double cost = cost(tried);
+      if (cost < bestCost - ROUNDING) {
+        best = tried;
+        bestCost = cost;
+      }
+    }
+    if (bestCost > 0) {
+      int[] places = new int[size];
+      java.util.Arrays.fill(places, -1);
+      boolean[] used = new boolean[size];
+      for (int well = 0; well < size; well++) {
+        if (pinned[well]) {
+          places[well] = well;
+          used[well] = true;
+        }
+      }
+      descend(places, used, 0, costOfPlaced(places));
+    }
+  }
+
+  /** For each well the number of the paint in it. */
+  int[] places() {
+    return best.clone();
+  }
+
+  double cost() {
+    return bestCost;
+  }
+
+  /** No way to lay them costs less. */
+  double bound() {
+    return Math.min(bestCost, open);
+  }
+
+  /** The cost of paints in their places. */
+  double cost(int[] places) {
+    double cost = 0;
+    for (int i = 0; i < size; i++) {
+      for (int j = 0; j < i; j++) {
+        cost += beside[i][j] ? harm[places[i]][places[j]] : 0;
+      }
+    }
+    return cost;
+  }
+
+  private boolean exchange(int[] places, int one, int other) {
+    if (one == other || pinned[one] || pinned[other] || kind[one] != kind[other]) {
+      return false;
+    }
+    int paint = places[one];
+    places[one] = places[other];
+    places[other] = paint;
+    return true;
+  }
+
+  private void improve(int[] places) {
+    double cost = cost(places);
+    boolean improved = true;
+    while (improved) {
+      improved = false;
+      for (int one = 0; one < size; one++) {
+        for (int other = 0; other < one; other++) {
+          if (exchange(places, one, other)) {
+            double after = cost(places);
+            if (after < cost - ROUNDING) {
+              cost = after;
+              improved = true;
+            } else {
+              exchange(places, one, other);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private double costOfPlaced(int[] places) {
+    double cost = 0;
+    for (int i = 0; i < size; i++) {
+      for (int j = 0; j < i; j++) {
+        cost += places[i] >= 0 && places[j] >= 0 && beside[i][j] ? harm[places[i]][places[j]] : 0;
+      }
+    }
+    return cost;
+  }
+
+  private void descend(int[] places, boolean[] used, int from, double cost) {
+    int well = from;
+    while (well < size && places[well] >= 0) {
+      well++;
+    }
+    if (well == size) {
+      if (cost < bestCost - ROUNDING) {
+        bestCost = cost;
+        best = places.clone();
+      }
+      return;
+    }
+    double least = cost + least(places, used, well);
+    if (least >= bestCost - ROUNDING) {
+      return;
+    }
+    if (++branches > BRANCHES) {
+      open = Math.min(open, least);
+      return;
+    }
+    for (int paint = 0; paint < size; paint++) {
+      if (!used[paint] && kind[paint] == kind[well]) {
+        places[well] = paint;
+        used[paint] = true;
+        descend(places, used, well + 1, cost + added(places, well, paint));
+        used[paint] = false;
+        places[well] = -1;
+      }
+    }
+  }
+
+  private double added(int[] places, int well, int paint) {
+    double added = 0;
+    for (int other = 0; other < size; other++) {
+      if (other != well && places[other] >= 0 && beside[well][other]) {
+        added += harm[paint][places[other]];
+      }
+    }
+    return added;
+  }
+
+  private double least(int[] places, boolean[] used, int from) {
+    double sum = 0;
+    for (int well = from; well < size; well++) {
+      if (places[well] < 0) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int paint = 0; paint < size && least > 0; paint++) {
+          if (!used[paint] && kind[paint] == kind[well]) {
+            least = Math.min(least, added(places, well, paint));
+          }
+        }
+        sum += least;
+      }
+    }
+    return sum;
+  }
+}
