@@ -94,7 +94,8 @@ public record Comparison(
         Move.between(lineup(first), lineup(second)));
   }
 
-  private static List<Shift> shifts(Ring less, Ring more) {
+  /** The arcs of hue in which one ring falls behind another, by the measure of a hue gap. */
+  public static List<Shift> shifts(Ring less, Ring more) {
     double[] behind = HueArc.closed(less.toArray());
     double[] ahead = HueArc.closed(more.toArray());
     List<Shift> shifts = new ArrayList<>();

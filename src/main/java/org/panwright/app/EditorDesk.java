@@ -1,6 +1,7 @@
 package org.panwright.app;
 
 import java.util.function.Consumer;
+import org.panwright.app.arrange.LineupArranger;
 import org.panwright.app.boxes.BoxEditor;
 import org.panwright.app.ground.GroundEditor;
 import org.panwright.app.lineup.LineupActions;
@@ -11,6 +12,7 @@ record EditorDesk(
     PaintEditor paints,
     BoxEditor boxes,
     LineupActions lineups,
+    LineupArranger arranger,
     GroundEditor ground,
     Consumer<String> pages)
     implements Editors {
@@ -52,6 +54,11 @@ record EditorDesk(
   @Override
   public void addLineup() {
     lineups.add();
+  }
+
+  @Override
+  public void arrangeLineup() {
+    arranger.open();
   }
 
   @Override

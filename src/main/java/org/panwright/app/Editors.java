@@ -31,6 +31,9 @@ public interface Editors {
   /** Asks for a name and a box and adds an empty lineup. */
   void addLineup();
 
+  /** Asks how the lineup looked at is to be laid into its wells. */
+  void arrangeLineup();
+
   /** Opens the wash strengths and the paper. */
   void editPaperAndWashes();
 }

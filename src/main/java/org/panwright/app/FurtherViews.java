@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
+import org.panwright.analysis.Arranger;
+import org.panwright.analysis.Chooser;
 import org.panwright.analysis.Judge;
+import org.panwright.app.choose.ChooseModel;
+import org.panwright.app.choose.ChooseView;
 import org.panwright.app.compare.CompareModel;
 import org.panwright.app.compare.CompareView;
 import org.panwright.app.fill.FillModel;
@@ -25,6 +29,7 @@ import org.panwright.app.swatches.SheetModel;
 import org.panwright.app.swatches.SwatchesView;
 import org.panwright.app.window.Place;
 import org.panwright.print.PaperFormat;
+import org.panwright.words.ChooseViewWords;
 import org.panwright.words.CompareWords;
 import org.panwright.words.FillViewWords;
 import org.panwright.words.OutingWords;
@@ -49,6 +54,7 @@ final class FurtherViews {
         new Place(SwatchesWords.NAME, this::swatches),
         new Place(SubjectWords.PLACE, this::subject),
         new Place(CompareWords.TITLE, this::compare),
+        new Place(ChooseViewWords.TITLE, this::choose),
         new Place(FillViewWords.FILL, this::fill),
         new Place(OutingWords.VIEW, this::outing),
         new Place(WindowWords.PAPERS, this::papers));
@@ -57,6 +63,19 @@ final class FurtherViews {
   /** Whether every view built so far shows the kit as it is now. */
   boolean areSettled() {
     return settled.stream().allMatch(BooleanSupplier::getAsBoolean);
+  }
+
+  private ChooseView choose() {
+    ChooseModel model =
+        new ChooseModel(
+            means.session(),
+            new Chooser(means.library()),
+            new Arranger(means.library()),
+            means.workers().searching(),
+            Platform::runLater,
+            means.faults()::take);
+    settled.add(model::isSettled);
+    return new ChooseView(model, means.tones(), means.dialogs());
   }
 
   private CompareView compare() {

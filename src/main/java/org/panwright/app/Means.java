@@ -13,6 +13,7 @@ import org.panwright.paint.PigmentLibrary;
  * @param library the pigments
  * @param tones the looks of paints, worked out once
  * @param dialogs every question to the painter
+ * @param editors the editors of the things in the kit
  * @param workers the threads beside JavaFX's own
  * @param faults told of faults of the program
  * @param remembered the settings
@@ -22,6 +23,7 @@ public record Means(
     PigmentLibrary library,
     ToneBook tones,
     Dialogs dialogs,
+    Editors editors,
     Workers workers,
     Faults faults,
     Remembered remembered) {}

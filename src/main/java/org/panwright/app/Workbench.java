@@ -10,6 +10,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Menu;
 import javafx.stage.Stage;
 import org.panwright.analysis.Judge;
+import org.panwright.app.arrange.LineupArranger;
 import org.panwright.app.boxes.BoxEditor;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
@@ -58,6 +59,7 @@ public final class Workbench {
   private final PaintEditor paints;
   private final BoxEditor boxes;
   private final GroundEditor ground;
+  private final LineupArranger arranger;
   private final FirstKit first;
   private final MainWindow window;
   private final PlanPlace plan;
@@ -108,9 +110,13 @@ public final class Workbench {
     paints = new PaintEditor(session, tones, dialogs);
     boxes = new BoxEditor(session, dialogs, plans);
     ground = new GroundEditor(session, dialogs);
+    arranger =
+        new LineupArranger(
+            session, tones, dialogs, workers.painting(), Platform::runLater, faults::take);
     plan = new PlanPlace(session, tones, editors(), workers, faults, remembered);
     further =
-        new FurtherViews(new Means(session, library, tones, dialogs, workers, faults, remembered));
+        new FurtherViews(
+            new Means(session, library, tones, dialogs, editors(), workers, faults, remembered));
     List<Place> views = new ArrayList<>();
     views.add(new Place(WindowWords.PLAN, plan::build));
     views.addAll(further.all());
@@ -156,7 +162,7 @@ public final class Workbench {
 
   /** The editors of the things in the kit. */
   public Editors editors() {
-    return new EditorDesk(paints, boxes, lineups, ground, this::openPage);
+    return new EditorDesk(paints, boxes, lineups, arranger, ground, this::openPage);
   }
 
   /** Shows a view by its number from 0. */

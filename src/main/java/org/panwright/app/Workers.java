@@ -12,6 +12,7 @@ public final class Workers implements AutoCloseable {
   private final ExecutorService painting = single("painting");
   private final ExecutorService files = single("files");
   private final ExecutorService reading = single("reading");
+  private final ExecutorService searching = single("searching");
   private final ScheduledExecutorService clock =
       Executors.newSingleThreadScheduledExecutor(work -> daemon(work, "clock"));
 
@@ -61,6 +62,11 @@ public final class Workers implements AutoCloseable {
     return reading;
   }
 
+  /** One thread for seeking lineups to propose. */
+  public ExecutorService searching() {
+    return searching;
+  }
+
   /** One thread for what is done every so often. */
   public ScheduledExecutorService clock() {
     return clock;
@@ -71,6 +77,7 @@ public final class Workers implements AutoCloseable {
     judging.shutdownNow();
     painting.shutdownNow();
     reading.shutdownNow();
+    searching.shutdownNow();
     files.shutdown();
     clock.shutdownNow();
   }

@@ -162,6 +162,22 @@ public final class ChooseWords {
         .formatted(Lists.and(missing(other, best, kit)), Lists.and(missing(best, other, kit)));
   }
 
+  /** A paint that is to be a dab. */
+  public static String asDab(String paint) {
+    return paint + " (dab)";
+  }
+
+  /**
+   * How the colours of a proposal and of the lineup looked at cover each other.
+   *
+   * @param proposalCovered share of the proposal's colours the other mixes
+   * @param lookedCovered share of the other's colours the proposal mixes
+   */
+  public static String covers(double proposalCovered, double lookedCovered) {
+    return "It mixes %.0f %% of that lineup's colours, and %.0f %% of its own are new."
+        .formatted(100 * lookedCovered, 100 * (1 - proposalCovered));
+  }
+
   private static List<String> missing(Proposal of, Proposal in, Kit kit) {
     return of.paints().stream()
         .filter(id -> !in.paints().contains(id))

@@ -34,14 +34,19 @@ public final class ComparisonWords {
 
   /** What going from the first to the second loses and wins in hue, one sentence for each arc. */
   public static List<String> hues(Comparison comparison) {
+    return hues(comparison.lost(), comparison.won());
+  }
+
+  /** The same for arcs lost and won. */
+  public static List<String> hues(List<Comparison.Shift> lost, List<Comparison.Shift> won) {
     List<String> sentences = new ArrayList<>();
-    for (Comparison.Shift shift : comparison.lost()) {
+    for (Comparison.Shift shift : lost) {
       sentences.add(
           "Lost: clean %s; %s."
               .formatted(
                   hues(shift), left(shift, "only %.0f %% of it is left", "none of it is left")));
     }
-    for (Comparison.Shift shift : comparison.won()) {
+    for (Comparison.Shift shift : won) {
       sentences.add(
           "Won: clean %s; %s."
               .formatted(

@@ -1,9 +1,11 @@
 package org.panwright.words;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Fill;
+import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
@@ -91,7 +93,19 @@ public final class EditWords {
     boolean renamed = known.isPresent() && !known.get().name().equals(after.name());
     return renamed
         ? "rename lineup %s to %s".formatted(known.get().name(), after.name())
-        : "change lineup " + after.name();
+        : (isLaidAnew(after, known) ? "arrange lineup " : "change lineup ") + after.name();
+  }
+
+  /** Whether the same paints sit in the same wells in another order. */
+  private static boolean isLaidAnew(Lineup after, Optional<Lineup> before) {
+    return before.isPresent()
+        && !before.get().fillings().equals(after.fillings())
+        && before.get().fillings().keySet().equals(after.fillings().keySet())
+        && sorted(before.get()).equals(sorted(after));
+  }
+
+  private static List<String> sorted(Lineup lineup) {
+    return lineup.fillings().values().stream().map(Filling::paintId).sorted().toList();
   }
 
   private static String ofTheRest(Edit edit, Kit before) {

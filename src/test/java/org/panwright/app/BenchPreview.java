@@ -168,6 +168,9 @@ public final class BenchPreview extends Application {
     public void addLineup() {}
 
     @Override
+    public void arrangeLineup() {}
+
+    @Override
     public void editPaperAndWashes() {}
   }
 }

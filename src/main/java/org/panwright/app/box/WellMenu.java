@@ -11,6 +11,7 @@ import org.panwright.app.fx.MenuLine;
 import org.panwright.app.hand.Holding;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Well;
+import org.panwright.words.ArrangeWords;
 import org.panwright.words.BoxWords;
 import org.panwright.words.ShelfWords;
 
@@ -41,6 +42,7 @@ final class WellMenu {
                 items.add(
                     MenuLine.of(
                         ShelfWords.EDIT, () -> editors.editPaint(content.paint().id()), true)));
+    items.add(MenuLine.of(ArrangeWords.LINE, editors::arrangeLineup, picture.filled() > 1));
     items.add(MenuLine.of(BoxWords.EDIT_BOX, () -> editors.editBox(picture.box().id()), true));
     return items;
   }

@@ -1,0 +1,143 @@
+package org.panwright.app.choose;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.panwright.analysis.Chooser;
+import org.panwright.analysis.Proposal;
+import org.panwright.app.chip.ToneBook;
+import org.panwright.app.dialogs.Dialogs;
+import org.panwright.kit.Kit;
+import org.panwright.paint.Paint;
+import org.panwright.words.ChooseViewWords;
+import org.panwright.words.ChooseWords;
+
+/** Conditions on the left, proposals on the right. */
+public final class ChooseView extends BorderPane {
+  private final ChooseModel model;
+  private final ToneBook tones;
+  private final Dialogs dialogs;
+  private final VBox proposals = new VBox();
+  private final Label status = sentence(ChooseViewWords.START);
+  private final ProgressBar bar = new ProgressBar(0);
+
+  public ChooseView(ChooseModel model, ToneBook tones, Dialogs dialogs) {
+    this.model = model;
+    this.tones = tones;
+    this.dialogs = dialogs;
+    getStyleClass().addAll("pane", "choose");
+    ConditionsForm form = new ConditionsForm(model);
+    ScrollPane left = new ScrollPane(form);
+    left.setFitToWidth(true);
+    left.setPrefWidth(340);
+    left.setMinWidth(320);
+    Button propose = new Button(ChooseViewWords.PROPOSE);
+    propose.getStyleClass().add("primary");
+    propose.setOnAction(event -> model.propose());
+    Button stop = new Button(ChooseViewWords.STOP);
+    stop.setOnAction(
+        event -> {
+          model.stop();
+          status.setText(ChooseViewWords.STOPPED);
+        });
+    stop.disableProperty().bind(model.runningProperty().not());
+    bar.visibleProperty().bind(model.runningProperty());
+    bar.setPrefWidth(160);
+    HBox buttons = new HBox(8, propose, stop, bar);
+    buttons.getStyleClass().add("choose-buttons");
+    VBox conditions = new VBox(left, buttons);
+    VBox.setVgrow(left, Priority.ALWAYS);
+    setLeft(conditions);
+    proposals.getStyleClass().add("choose-proposals");
+    ScrollPane right = new ScrollPane(proposals);
+    right.setFitToWidth(true);
+    setCenter(right);
+    model.chosenProperty().addListener(changed -> show());
+    model.progressProperty().addListener(changed -> tell());
+    model.session().judgementProperty().addListener(changed -> showAgain());
+    show();
+  }
+
+  private void tell() {
+    Optional<Chooser.Progress> told = model.progressProperty().get();
+    bar.setProgress(told.map(Chooser.Progress::share).orElse(0.0));
+    if (told.isPresent() && model.runningProperty().get()) {
+      Kit kit = model.session().kit();
+      List<String> names =
+          told.get().best().stream()
+              .flatMap(id -> kit.shelf().find(id).stream())
+              .map(Paint::name)
+              .toList();
+      status.setText(ChooseViewWords.soFar(told.get().worth(), String.join(", ", names)));
+    }
+  }
+
+  private void showAgain() {
+    if (model.chosenProperty().get().isPresent()) {
+      show();
+    }
+  }
+
+  private void show() {
+    proposals.getChildren().setAll(status);
+    Optional<ChooseModel.Chosen> chosen = model.chosenProperty().get();
+    if (chosen.isEmpty()) {
+      return;
+    }
+    Kit kit = chosen.get().kit();
+    if (!chosen.get().choice().contradictions().isEmpty()) {
+      status.setText("");
+      chosen
+          .get()
+          .choice()
+          .contradictions()
+          .forEach(
+              contradiction -> {
+                Label problem = sentence(ChooseWords.sentence(contradiction, kit));
+                problem.getStyleClass().add("warn");
+                proposals.getChildren().add(problem);
+              });
+      return;
+    }
+    status.setText(ChooseWords.looked(chosen.get().choice()));
+    List<Proposal> all = chosen.get().choice().proposals();
+    for (int i = 0; i < all.size(); i++) {
+      int number = i + 1;
+      Proposal proposal = all.get(i);
+      proposals
+          .getChildren()
+          .add(
+              new ProposalCard(
+                  number,
+                  proposal,
+                  all.get(0),
+                  kit,
+                  tones,
+                  model.looked(),
+                  () -> make(proposal, number)));
+    }
+  }
+
+  private void make(Proposal proposal, int number) {
+    if (!model.make(proposal, number)) {
+      dialogs.tell(
+          ChooseViewWords.MAKE,
+          model.session().lineup().isEmpty() ? ChooseViewWords.NO_BOX : ChooseViewWords.NO_ROOM);
+    }
+  }
+
+  private static Label sentence(String text) {
+    Label label = new Label(text);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    return label;
+  }
+}
