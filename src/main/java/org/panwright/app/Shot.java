@@ -9,6 +9,7 @@ import org.panwright.kit.Lineup;
 import org.panwright.mixing.Ratio;
 import org.panwright.paint.Paint;
 import org.panwright.words.CompareWords;
+import org.panwright.words.FillViewWords;
 import org.panwright.words.OutingWords;
 import org.panwright.words.WindowWords;
 
@@ -29,6 +30,7 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("mix", 1440, 900, Theme.LIGHT, Shot::pickMix),
           new Shot("compare", 1440, 900, Theme.LIGHT, w -> w.showPlace(CompareWords.TITLE)),
           new Shot("paint-page", 1440, 900, Theme.LIGHT, w -> w.editors().openPage(blend(w))),
+          new Shot("fill", 1440, 900, Theme.LIGHT, w -> w.showPlace(FillViewWords.FILL)),
           new Shot("outing", 1440, 900, Theme.LIGHT, w -> w.showPlace(OutingWords.VIEW)),
           new Shot("papers", 1440, 900, Theme.LIGHT, w -> w.showPlace(WindowWords.PAPERS)),
           new Shot("paint-editor", 1280, 800, Theme.LIGHT, w -> w.editors().editPaint(blend(w))),
@@ -40,6 +42,7 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("plan-small", 1100, 700, Theme.LIGHT, Shot::plan),
           new Shot("plan-large", 1920, 1080, Theme.DARK, Shot::plan),
           new Shot("compare-small", 1100, 700, Theme.DARK, w -> w.showPlace(CompareWords.TITLE)),
+          new Shot("fill-small", 1100, 700, Theme.DARK, w -> w.showPlace(FillViewWords.FILL)),
           new Shot("outing-small", 1100, 700, Theme.DARK, w -> w.showPlace(OutingWords.VIEW)),
           new Shot("outing-large", 1920, 1080, Theme.DARK, w -> w.showPlace(OutingWords.VIEW)),
           new Shot("papers-small", 1100, 700, Theme.DARK, w -> w.showPlace(WindowWords.PAPERS)),

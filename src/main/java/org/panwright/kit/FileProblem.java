@@ -36,6 +36,9 @@ public sealed interface FileProblem {
   /** The file is JSON but does not say that it is a kit. */
   record NotAKit(Path file) implements FileProblem {}
 
+  /** The file is JSON but holds no box. */
+  record NotABox(Path file) implements FileProblem {}
+
   /** A field without which the file as a whole cannot be understood. */
   record BadField(Path file, String field, FieldFault fault) implements FileProblem {}
 

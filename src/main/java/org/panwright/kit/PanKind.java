@@ -114,6 +114,11 @@ public record PanKind(
     return brimMl * trough(height) / trough(1);
   }
 
+  /** The same kind under another id. */
+  PanKind withId(String changed) {
+    return new PanKind(changed, name, outer, inner, taperMm, brimMl);
+  }
+
   /** What the inner sizes alone give to the brim, in ml; to be set against {@link #brimMl}. */
   public double measuredMl() {
     return trough(1) * inner.heightMm() / 1000;

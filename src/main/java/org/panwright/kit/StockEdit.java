@@ -2,6 +2,7 @@ package org.panwright.kit;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -142,6 +143,47 @@ public sealed interface StockEdit extends Edit {
                                   ? f.worn(usedMl.get(f.wellId()))
                                   : f)
                       .toList()));
+    }
+  }
+
+  /**
+   * Adds a box that comes from elsewhere with the kinds of pans in it.
+   *
+   * <p>A kind the kit has under the same id and with the same figures is taken for the same; any
+   * other comes in under an id of its own. The box gets an id no box of the kit has.
+   */
+  record AddSharedBox(Box box, List<PanKind> pans) implements StockEdit {
+    public AddSharedBox {
+      pans = List.copyOf(pans);
+    }
+
+    @Override
+    public Kit apply(Kit kit) {
+      List<PanKind> all = new ArrayList<>(kit.stock().pans());
+      Map<String, String> newIds = new HashMap<>();
+      for (PanKind pan : pans) {
+        boolean used = box.wells().stream().anyMatch(w -> w.panId().equals(Optional.of(pan.id())));
+        if (used && !all.contains(pan)) {
+          String id = fresh(pan.id(), all.stream().map(PanKind::id).toList());
+          newIds.put(pan.id(), id);
+          all.add(pan.withId(id));
+        }
+      }
+      Box added =
+          box.withWells(
+                  box.wells().stream()
+                      .map(well -> well.withPan(well.panId().map(p -> newIds.getOrDefault(p, p))))
+                      .toList())
+              .renamed(fresh(box.id(), kit.boxes().stream().map(Box::id).toList()), box.name());
+      return new Edit.AddBox(added).apply(kit.withPans(all));
+    }
+
+    private static String fresh(String id, List<String> taken) {
+      String tried = id;
+      for (int number = 2; taken.contains(tried); number++) {
+        tried = id + "-" + number;
+      }
+      return tried;
     }
   }
 

@@ -23,6 +23,7 @@ import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.MutedFinding;
 import org.panwright.kit.Outing;
+import org.panwright.kit.PanKind;
 import org.panwright.kit.Stock;
 import org.panwright.kit.Well;
 import org.panwright.paint.Handling;
@@ -51,6 +52,22 @@ final class KitWriter {
   /** The tree of the file. */
   static ObjectNode write(Kit kit, Keepsake keepsake) {
     return new KitWriter(keepsake, keepsake::holdsPartOf, keepsake::complete).kit(kit);
+  }
+
+  /** The tree of a box's own file: the box, and those kinds of pans its wells name. */
+  static ObjectNode box(Box box, List<PanKind> pans) {
+    KitWriter writer = new KitWriter(Keepsake.NOTHING, address -> false, (address, node) -> {});
+    List<PanKind> named =
+        pans.stream()
+            .filter(
+                pan -> box.wells().stream().anyMatch(w -> w.panId().equals(Optional.of(pan.id()))))
+            .toList();
+    ObjectNode node = group();
+    node.put("schemaVersion", KitReader.VERSION);
+    node.set("boxes", writer.list(Address.KIT, "boxes", List.of(box), Box::id, writer::box));
+    StockNodes stock = new StockNodes(writer);
+    node.set("pans", writer.list(Address.KIT, "pans", named, PanKind::id, stock::pan));
+    return node;
   }
 
   /** The keepsake of a kit just read, with each original told what stands in for it. */

@@ -1,6 +1,10 @@
 package org.panwright.words;
 
 import java.util.List;
+import org.panwright.analysis.FitCheck;
+import org.panwright.kit.Box;
+import org.panwright.kit.FixtureKind;
+import org.panwright.kit.Stock;
 import org.panwright.kit.WellKind;
 
 /** Words of the box editor. */
@@ -97,7 +101,9 @@ public final class BoxEditorWords {
 
   /** Explains the drawing. */
   public static final String HINT =
-      "Seen from above, lid open away from you. Drag a well, or pick one with Page Up and Page Down and move it with the arrow keys (Shift: 5 mm).";
+      "Seen from above, lid open away from you. Drag on an empty place to draw a well; drag a well,"
+          + " or pick one with Page Up and Page Down and move it with the arrow keys (Shift: 5 mm,"
+          + " Alt: 0.1 mm).";
 
   /** At the upper edge of the drawing. */
   public static final String HINGE = "hinge";
@@ -132,7 +138,112 @@ public final class BoxEditorWords {
   /** Leaves it. */
   public static final String KEEP = "Keep box";
 
+  /** Field. */
+  public static final String DEPTH = "Depth, mm";
+
+  /** Shown in the empty field. */
+  public static final String DEPTH_PROMPT = "not measured";
+
+  /** Adds rows and columns to what is there. */
+  public static final String ADD_ROWS = "Add beneath";
+
+  /** Field. */
+  public static final String PAN = "Pan";
+
+  /** The pan usual for what the well holds. */
+  public static final String USUAL_PAN = "the usual one";
+
+  /** Heading of what concerns the part picked. */
+  public static final String PART = "Mixing areas, strips, magnets, clips";
+
+  /** Field. */
+  public static final String KIND_OF_PART = "Kind";
+
+  /** Adds a part. */
+  public static final String ADD_PART = "Add part";
+
+  /** Removes the part picked. */
+  public static final String REMOVE_PART = "Remove part";
+
+  /** Field. */
+  public static final String IN_LID = "in the lid";
+
+  /** Field. */
+  public static final String THICK = "Thickness, mm";
+
+  /** Takes the last step in the editor back. */
+  public static final String UNDO = "Undo";
+
+  /** Does it again. */
+  public static final String REDO = "Redo";
+
+  /** Above the drawing of the lid. */
+  public static final String LID_LABEL = "lid";
+
+  /** A problem. */
+  public static final String BOX_DEPTH =
+      "The depth must be a number from 2 to 100 mm, or empty if not measured.";
+
+  /** In the menu. */
+  public static final String SAVE_MENU = "_Save this box as a file…";
+
+  /** In the menu. */
+  public static final String OPEN_MENU = "Add a box from a _file…";
+
+  /** Over the list of files. */
+  public static final String FILE_TITLE = "Box file";
+
+  /** The kind of file. */
+  public static final String FILE_KIND = "Panwright boxes";
+
   private BoxEditorWords() {}
+
+  /** A part of a box that is no well. */
+  public static String part(FixtureKind kind) {
+    return switch (kind) {
+      case MIXING_AREA -> "mixing area";
+      case DAB_STRIP -> "strip for dabs";
+      case MAGNET -> "magnet";
+      case CLIP -> "clip";
+    };
+  }
+
+  /** A problem. */
+  public static String partSize(FixtureKind kind) {
+    return "A %s must lie at 0 mm or more, measure 1 to 1000 mm each way and be 0 to 20 mm thick."
+        .formatted(part(kind));
+  }
+
+  /** A problem. */
+  public static String partOutside(FixtureKind kind, boolean inLid) {
+    return "The %s sticks out of the %s.".formatted(part(kind), inLid ? "lid" : "box");
+  }
+
+  /** A problem. */
+  public static String partUnder(FixtureKind kind, String well) {
+    return kind == FixtureKind.DAB_STRIP
+        ? "Well %s stands on the strip for dabs.".formatted(well)
+        : "Well %s stands on the %s.".formatted(well, part(kind));
+  }
+
+  /** How the pans fit, the first few, and how many of each kind go in a row. */
+  public static String fit(FitCheck check, Box box, Stock stock) {
+    List<String> sentences = FitWords.sentences(check, box, stock);
+    int shown = Math.min(3, sentences.size());
+    String more =
+        sentences.size() > shown ? " And %d more.".formatted(sentences.size() - shown) : "";
+    return String.join(" ", sentences.subList(0, shown))
+        + more
+        + "\n"
+        + String.join(
+            "; ", check.rows().stream().limit(2).map(row -> FitWords.row(row, stock)).toList())
+        + ".";
+  }
+
+  /** What is said after a box was added from a file. */
+  public static String added(String name) {
+    return "“%s” is in the kit now.".formatted(name);
+  }
 
   /** A problem. */
   public static String wellSize(String label) {

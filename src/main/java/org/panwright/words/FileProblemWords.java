@@ -42,6 +42,9 @@ public final class FileProblemWords {
     } else if (problem instanceof FileProblem.NotAKit) {
       return file
           + " is not a kit: that has a field schemaVersion with a whole number, and a field shelf.";
+    } else if (problem instanceof FileProblem.NotABox) {
+      return file
+          + " holds no box: that has a field schemaVersion with a whole number, and a list boxes.";
     } else if (problem instanceof FileProblem.BadField it) {
       return file + " cannot be opened: " + FieldFaultWords.clause(it.field(), it.fault()) + ".";
     } else if (problem instanceof FileProblem.Newer it) {
@@ -96,7 +99,9 @@ public final class FileProblemWords {
       return "Check the name, or look for the file where you moved it.";
     } else if (problem instanceof FileProblem.CannotRead) {
       return "Check that it is a file, that the disk is connected and that you may read it.";
-    } else if (problem instanceof FileProblem.TooLarge || problem instanceof FileProblem.NotAKit) {
+    } else if (problem instanceof FileProblem.TooLarge
+        || problem instanceof FileProblem.NotABox
+        || problem instanceof FileProblem.NotAKit) {
       return "Choose a file that ends in .kit.json. " + LOST_NOTHING;
     } else if (problem instanceof FileProblem.Empty
         || problem instanceof FileProblem.CutShort
@@ -107,8 +112,8 @@ public final class FileProblemWords {
         || problem instanceof FileProblem.BadField) {
       return LOST_NOTHING + " Put that right in a text editor and open it again.";
     } else if (problem instanceof FileProblem.Newer) {
-      return "You can look at it, and save it under another name to work on; for all it holds, use the"
-          + " later version.";
+      return "You can look at it, and save it under another name to work on; for all it holds, use"
+                 + " the later version.";
     } else if (problem instanceof FileProblem.LeftOut) {
       return "It stays in the file as it is; put that right in a text editor to have it back.";
     }

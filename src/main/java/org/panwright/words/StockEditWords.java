@@ -27,6 +27,8 @@ final class StockEditWords {
     } else if (edit instanceof StockEdit.SetFilled e) {
       return (e.now().isPresent() ? "say what is in " : "clean out ")
           + well(before, e.boxId(), e.wellId());
+    } else if (edit instanceof StockEdit.AddSharedBox e) {
+      return "add box " + e.box().name();
     } else if (edit instanceof StockEdit.WearDown e) {
       return "use the box for " + e.occasion();
     }

@@ -49,6 +49,10 @@ final class RandomStockEdits {
       case 9 ->
           any(stock.filled())
               .map(f -> new StockEdit.SetFilled(f.boxId(), f.wellId(), Optional.empty()));
+      case 10 ->
+          Optional.of(
+              new StockEdit.AddSharedBox(
+                  BoxPlan.ofHalfPans(1, 2, 0).box("b-" + freshId), PanKind.USUAL));
       default ->
           any(stock.filled())
               .map(f -> new StockEdit.WearDown("a day", f.boxId(), Map.of(f.wellId(), 0.1)));

@@ -1,16 +1,20 @@
 package org.panwright.app.boxes;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.TypedNumber;
 import org.panwright.kit.Box;
 import org.panwright.words.BoxEditorWords;
 
@@ -27,21 +31,39 @@ final class BoxEditorView extends HBox {
     this.model = model;
     BoxSketch sketch = new BoxSketch(model);
     VBox.setVgrow(sketch, Priority.ALWAYS);
+    Button undo = new Button(BoxEditorWords.UNDO);
+    undo.setOnAction(event -> model.undo());
+    undo.disableProperty().bind(model.undoableProperty().not());
+    Button redo = new Button(BoxEditorWords.REDO);
+    redo.setOnAction(event -> model.redo());
+    redo.disableProperty().bind(model.redoableProperty().not());
+    Label fit = sentence("", "soft");
+    fit.textProperty().bind(model.fitProperty());
     VBox left =
         new VBox(
             10,
             sketch,
+            new HBox(8, undo, redo),
             sentence(BoxEditorWords.HINT, "soft"),
+            fit,
             problem(model.problemProperty()),
             problem(model.leavingProperty()));
     left.setPrefWidth(570);
     HBox.setHgrow(left, Priority.ALWAYS);
-    Label wellHeading = new Label(BoxEditorWords.WELL);
-    wellHeading.getStyleClass().add("part-heading");
-    VBox right = new VBox(14, boxFields(plans), wellHeading, new WellFields(model));
-    right.setMinWidth(300);
-    getChildren().setAll(left, right);
-    setPrefHeight(560);
+    VBox right =
+        new VBox(
+            14,
+            boxFields(plans),
+            heading(BoxEditorWords.WELL),
+            new WellFields(model),
+            heading(BoxEditorWords.PART),
+            new PartFields(model));
+    ScrollPane fields = new ScrollPane(right);
+    fields.setFitToWidth(true);
+    fields.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    fields.setMinWidth(340);
+    getChildren().setAll(left, fields);
+    setPrefHeight(600);
   }
 
   /** What has the keyboard at first. */
@@ -54,6 +76,14 @@ final class BoxEditorView extends HBox {
     name.setText(model.draft().name());
     name.textProperty()
         .addListener((property, before, now) -> model.change(draft -> draft.named(now)));
+    model
+        .draftProperty()
+        .addListener(
+            (property, before, now) -> {
+              if (!name.getText().equals(now.name())) {
+                name.setText(now.name());
+              }
+            });
     grid.row(BoxEditorWords.NAME, name);
     grid.row(BoxEditorWords.START_FROM, plans(plans));
     new RowsAndColumns(model).addTo(grid);
@@ -69,9 +99,45 @@ final class BoxEditorView extends HBox {
             (width, height) -> model.change(draft -> draft.withLid(width, height)));
     grid.row(BoxEditorWords.INSIDE, inside);
     grid.row(BoxEditorWords.LID, lid);
+    grid.row(BoxEditorWords.DEPTH, depth());
     model.draftProperty().addListener(changed -> show(inside, lid));
     show(inside, lid);
     return grid;
+  }
+
+  private TextField depth() {
+    TextField depth = new TextField();
+    depth.setPromptText(BoxEditorWords.DEPTH_PROMPT);
+    model.draft().depthMm().ifPresent(mm -> depth.setText(TypedNumber.write(mm, 2)));
+    depth
+        .textProperty()
+        .addListener(
+            (property, before, now) ->
+                model.change(
+                    draft ->
+                        draft.withDepth(
+                            now.isBlank()
+                                ? OptionalDouble.empty()
+                                : OptionalDouble.of(TypedNumber.read(now).orElse(Double.NaN)))));
+    model
+        .draftProperty()
+        .addListener(
+            (property, before, now) -> {
+              double shown = TypedNumber.read(depth.getText()).orElse(Double.NaN);
+              double mm = now.depthMm().orElse(Double.NaN);
+              if (Double.compare(shown, mm) != 0 && !Double.isNaN(mm)) {
+                depth.setText(TypedNumber.write(mm, 2));
+              } else if (now.depthMm().isEmpty() && !depth.getText().isBlank()) {
+                depth.clear();
+              }
+            });
+    return depth;
+  }
+
+  private static Label heading(String text) {
+    Label heading = new Label(text);
+    heading.getStyleClass().add("part-heading");
+    return heading;
   }
 
   private void show(SizePair inside, SizePair lid) {

@@ -20,6 +20,7 @@ final class RowsAndColumns {
   private final Spinner<Integer> dabs = spinner(BoxEditorWords.DABS, 0, 12, 0);
   private final ChoiceBox<WellKind> kind = new ChoiceBox<>();
   private final Button layOut = new Button(BoxEditorWords.LAY_OUT);
+  private final Button add = new Button(BoxEditorWords.ADD_ROWS);
 
   RowsAndColumns(BoxEditorModel model) {
     kind.getItems().setAll(WellKind.HALF_PAN, WellKind.PAN);
@@ -28,13 +29,14 @@ final class RowsAndColumns {
     layOut.setOnAction(
         pressed ->
             model.layOut(kind.getValue(), rows.getValue(), columns.getValue(), dabs.getValue()));
+    add.setOnAction(pressed -> model.addRows(kind.getValue(), rows.getValue(), columns.getValue()));
   }
 
   /** Adds the fields to a form. */
   void addTo(FormGrid form) {
     form.row(BoxEditorWords.ROWS_COLUMNS, beside(rows, new Label(BoxEditorWords.BY), columns));
     form.row(BoxEditorWords.PANS_AND_DABS, beside(kind, dabs));
-    form.row("", layOut);
+    form.row("", beside(layOut, add));
   }
 
   private static HBox beside(javafx.scene.Node... nodes) {

@@ -1,5 +1,6 @@
 package org.panwright.app.boxes;
 
+import java.util.Optional;
 import org.panwright.kit.Well;
 import org.panwright.kit.WellKind;
 
@@ -8,6 +9,7 @@ import org.panwright.kit.WellKind;
  *
  * @param id unique in the box
  * @param label what is printed beside it
+ * @param panId the kind of pan in it, if it is not the usual one
  */
 record WellDraft(
     String id,
@@ -16,7 +18,8 @@ record WellDraft(
     double xMm,
     double yMm,
     double widthMm,
-    double heightMm) {
+    double heightMm,
+    Optional<String> panId) {
   static WellDraft of(Well well) {
     return new WellDraft(
         well.id(),
@@ -25,27 +28,37 @@ record WellDraft(
         well.xMm(),
         well.yMm(),
         well.widthMm(),
-        well.heightMm());
+        well.heightMm(),
+        well.panId());
   }
 
   Well toWell() {
-    return new Well(id, label.strip(), kind, xMm, yMm, widthMm, heightMm);
+    return new Well(id, label.strip(), kind, xMm, yMm, widthMm, heightMm, panId);
   }
 
   WellDraft at(double newXMm, double newYMm) {
-    return new WellDraft(id, label, kind, newXMm, newYMm, widthMm, heightMm);
+    return new WellDraft(id, label, kind, newXMm, newYMm, widthMm, heightMm, panId);
   }
 
   WellDraft sized(double newWidthMm, double newHeightMm) {
-    return new WellDraft(id, label, kind, xMm, yMm, newWidthMm, newHeightMm);
+    return new WellDraft(id, label, kind, xMm, yMm, newWidthMm, newHeightMm, panId);
   }
 
   WellDraft labelled(String newLabel) {
-    return new WellDraft(id, newLabel, kind, xMm, yMm, widthMm, heightMm);
+    return new WellDraft(id, newLabel, kind, xMm, yMm, widthMm, heightMm, panId);
   }
 
   WellDraft of(WellKind newKind) {
-    return new WellDraft(id, label, newKind, xMm, yMm, widthMm, heightMm);
+    return new WellDraft(id, label, newKind, xMm, yMm, widthMm, heightMm, panId);
+  }
+
+  WellDraft withPan(Optional<String> newPanId) {
+    return new WellDraft(id, label, kind, xMm, yMm, widthMm, heightMm, newPanId);
+  }
+
+  /** The same place in another box, under another id and label. */
+  WellDraft named(String newId, String newLabel) {
+    return new WellDraft(newId, newLabel, kind, xMm, yMm, widthMm, heightMm, panId);
   }
 
   boolean holds(double x, double y) {

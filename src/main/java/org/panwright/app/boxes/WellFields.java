@@ -8,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.kit.PanKind;
 import org.panwright.kit.WellKind;
 import org.panwright.words.BoxEditorWords;
 
@@ -16,6 +17,7 @@ final class WellFields extends VBox {
   private final BoxEditorModel model;
   private final TextField label = new TextField();
   private final ChoiceBox<WellKind> kind = new ChoiceBox<>();
+  private final ChoiceBox<Optional<PanKind>> pan = new ChoiceBox<>();
   private final SizePair place;
   private final SizePair size;
   private boolean showing;
@@ -41,9 +43,18 @@ final class WellFields extends VBox {
             (property, before, now) -> typed(() -> model.changePicked(w -> w.labelled(now))));
     kind.valueProperty()
         .addListener((property, before, now) -> typed(() -> model.changePicked(w -> w.of(now))));
+    pan.setConverter(
+        new ByLabel<>(kind -> kind.map(PanKind::name).orElse(BoxEditorWords.USUAL_PAN)));
+    pan.getItems().add(Optional.empty());
+    model.pans().forEach(kind -> pan.getItems().add(Optional.of(kind)));
+    pan.valueProperty()
+        .addListener(
+            (property, before, now) ->
+                typed(() -> model.changePicked(w -> w.withPan(now.map(PanKind::id)))));
     FormGrid grid = new FormGrid();
     grid.row(BoxEditorWords.LABEL, label);
     grid.row(BoxEditorWords.KIND, kind);
+    grid.row(BoxEditorWords.PAN, pan);
     grid.row(BoxEditorWords.PLACE, place);
     grid.row(BoxEditorWords.SIZE, size);
     Button add = new Button(BoxEditorWords.ADD_WELL);
@@ -73,6 +84,10 @@ final class WellFields extends VBox {
                 label.setText(well.label());
               }
               kind.setValue(well.kind());
+              pan.setValue(
+                  well.panId()
+                      .flatMap(
+                          id -> model.pans().stream().filter(p -> p.id().equals(id)).findFirst()));
               place.show(well.xMm(), well.yMm());
               size.show(well.widthMm(), well.heightMm());
               showing = false;

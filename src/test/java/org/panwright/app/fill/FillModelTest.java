@@ -1,0 +1,115 @@
+package org.panwright.app.fill;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.panwright.analysis.Judge;
+import org.panwright.analysis.PlannedWell;
+import org.panwright.analysis.Refill;
+import org.panwright.app.Session;
+import org.panwright.app.Sessions;
+import org.panwright.kit.FilledWell;
+import org.panwright.kit.Kit;
+import org.panwright.kit.PanKind;
+import org.panwright.kit.Tube;
+import org.panwright.store.DemoKit;
+import org.panwright.store.PigmentLibraryReader;
+
+class FillModelTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+
+  private final Kit demo = DemoKit.read(PigmentLibraryReader.read());
+  private final Session session =
+      new Session(
+          new Judge(PigmentLibraryReader.read()),
+          task -> {},
+          Sessions.AT_ONCE,
+          Sessions::fail,
+          demo);
+  private final FillModel model =
+      new FillModel(
+          session,
+          PigmentLibraryReader.read(),
+          () -> TODAY,
+          Sessions.AT_ONCE,
+          Sessions.AT_ONCE,
+          Sessions::fail);
+
+  @Test
+  void oneLineupOfEachBoxIsPlannedAtFirst() {
+    assertThat(model.planProperty().get().lineupIds()).containsExactly("winter", "six");
+    assertThat(model.isSettled()).isTrue();
+  }
+
+  @Test
+  void fillingTheWellsPickedFillsNoOther() {
+    PlannedWell well = model.planProperty().get().toFill().get(0);
+    model.fill(List.of(well), TODAY);
+    FilledWell filled = model.stock().in(well.boxId(), well.wellId()).orElseThrow();
+    assertThat(filled.paintId()).isEqualTo(well.paintId());
+    assertThat(filled.filledOn()).isEqualTo(TODAY);
+    assertThat(model.stock().filled()).hasSameSizeAs(demo.stock().filled());
+    session.undo();
+    assertThat(session.kit()).isEqualTo(demo);
+  }
+
+  @Test
+  void whatIsFilledIsNotPlannedAgain() {
+    model.fill(List.of(), TODAY);
+    assertThat(model.planProperty().get().toFill()).isEmpty();
+    assertThat(model.stock().tubes()).allSatisfy(tube -> assertThat(tube.leftMl()).isNotNegative());
+  }
+
+  @Test
+  void aTubeAddedTypedWithACommaIsInTheStockAndUndone() {
+    TubeDraft draft = new TubeDraft("violet", "7,5", false, "7,5", "", "", "1.3", "9,90", "", "");
+    model.add(draft);
+    assertThat(model.stock().tubesOf("violet")).extracting(Tube::sizeMl).containsExactly(7.5);
+    session.undo();
+    assertThat(model.stock().tubesOf("violet")).isEmpty();
+  }
+
+  @Test
+  void theNextOutingIsCountedIntoTheRefills() {
+    model.tick("winter", false);
+    model.tick("quay", true);
+    FillModel.Refills quay =
+        model.furtherProperty().get().refills().stream()
+            .filter(refills -> refills.lineupId().equals("quay"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(quay.outing()).isPresent();
+    assertThat(quay.use()).isNotEmpty();
+    assertThat(quay.wells()).extracting(Refill::why).contains(Refill.Why.EMPTY);
+    double before = model.stock().in("tin", "well-1").orElseThrow().leftMl();
+    model.wear(quay);
+    assertThat(model.stock().in("tin", "well-1").orElseThrow().leftMl()).isLessThan(before);
+  }
+
+  @Test
+  void aKindOfPanOfOnesOwnComesAndGoes() {
+    PanDraft draft = PanDraft.of(PanKind.USUAL.get(0));
+    model.addPan(draft);
+    assertThat(model.stock().pans()).hasSize(5);
+    model.removePan(model.stock().pans().get(4).id());
+    assertThat(model.stock().pans()).isEqualTo(PanKind.USUAL);
+  }
+
+  @Test
+  void cleaningAWellOutEmptiesIt() {
+    PlannedWell held =
+        model.planProperty().get().wells().stream()
+            .filter(well -> well.heldMl() > 0)
+            .findFirst()
+            .orElseThrow();
+    model.clean(List.of(held));
+    assertThat(model.stock().in(held.boxId(), held.wellId())).isEmpty();
+  }
+
+  @Test
+  void pairsOfBoxesAreWorkedOut() {
+    assertThat(model.furtherProperty().get().pairs()).hasSize(2);
+  }
+}
