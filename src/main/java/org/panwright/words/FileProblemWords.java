@@ -113,7 +113,7 @@ public final class FileProblemWords {
       return LOST_NOTHING + " Put that right in a text editor and open it again.";
     } else if (problem instanceof FileProblem.Newer) {
       return "You can look at it, and save it under another name to work on; for all it holds, use"
-                 + " the later version.";
+          + " the later version.";
     } else if (problem instanceof FileProblem.LeftOut) {
       return "It stays in the file as it is; put that right in a text editor to have it back.";
     }
