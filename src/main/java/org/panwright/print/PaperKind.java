@@ -8,7 +8,11 @@ public enum PaperKind {
   KEY_CARD("key-card", CardOptions.USUAL.withList(true)),
   MIXING_CHART("mixing-chart", ChartOptions.USUAL),
   SWATCH_LADDER("swatch-ladder", LadderOptions.USUAL),
-  PAN_LABELS("pan-labels", LabelOptions.USUAL);
+  PAN_LABELS("pan-labels", LabelOptions.USUAL),
+  FILL_PLAN("fill-plan", FillPlanOptions.USUAL),
+  PACKING_LIST("packing-list", PackingOptions.USUAL),
+  COMPARISON("comparison", ComparisonOptions.USUAL),
+  SWATCH_SHEET("swatch-sheet", SwatchSheetOptions.USUAL);
 
   private final String fileName;
   private final PaperOrder usual;

@@ -141,9 +141,26 @@ public final class PaperViewWords {
           "Each paint from butter to tea, over black and lifted, to be painted by hand.";
       case "PAN_LABELS" ->
           "Name and pigments for the outer wall of each pan and for under its base, to cut out.";
+      case "FILL_PLAN" ->
+          "How much goes into each pan, in which layers, out of which tubes, and what to buy. A box"
+              + " to tick for each layer.";
+      case "PACKING_LIST" ->
+          "What to take on the outing, with boxes to tick, amounts, how long the paint lasts, and"
+              + " what needs care.";
+      case "COMPARISON" -> "Two lineups side by side: boxes, mixes, hues, what to move.";
+      case "SWATCH_SHEET" ->
+          "Four swatches of each paint of the lineup to paint, dry and scan; the program then"
+              + " learns your own tubes. The view of the swatches prints and reads one of the whole"
+              + " shelf.";
       default -> "";
     };
   }
+
+  /** The lineup compared with, where none is chosen. */
+  public static final String NEXT_LINEUP = "the next lineup";
+
+  /** Field. */
+  public static final String COMPARED_WITH = "Compared with";
 
   /** Names the tick of a kind. */
   public static String amongAll(String kind) {

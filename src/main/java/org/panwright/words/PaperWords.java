@@ -13,6 +13,26 @@ public final class PaperWords {
   public static final String NO_PANS =
       "The lineup fills no pan, and dabs get no labels. Put a paint into a pan or half pan first.";
 
+  /** Where a packing list needs an outing. */
+  public static final String NO_OUTING =
+      "No outing takes this lineup along. Plan one, choose this lineup for it, and its packing list"
+          + " can be printed.";
+
+  /** Where a comparison needs a second lineup. */
+  public static final String ONE_LINEUP =
+      "The kit has only one lineup. Make a second one, and the two can be compared.";
+
+  /** Where a swatch sheet is asked for on a paper it is not laid out for. */
+  public static final String SWATCH_SHEET_FORMATS =
+      "Swatch sheets can be read on A4, A5 and Letter only. Choose one of these.";
+
+  /** What the boxes of a fill plan are for. */
+  public static final String LAYERS =
+      "One box for each layer: tick it when the layer is in, and wait until it is dry.";
+
+  /** Over how long each paint lasts. */
+  public static final String PAINT_LASTS = "How long the paint lasts";
+
   /** All papers together. */
   public static final String ALL = "Papers";
 
@@ -25,8 +45,17 @@ public final class PaperWords {
       case "MIXING_CHART" -> "Mixing chart";
       case "SWATCH_LADDER" -> "Swatch ladder";
       case "PAN_LABELS" -> "Pan labels";
+      case "FILL_PLAN" -> "Fill plan";
+      case "PACKING_LIST" -> "Packing list";
+      case "COMPARISON" -> "Comparison";
+      case "SWATCH_SHEET" -> "Swatch sheet";
       default -> throw new IllegalArgumentException("no name for the paper " + kind);
     };
+  }
+
+  /** The title of one paper of a lineup or an outing. */
+  public static String title(String kind, String occasion) {
+    return name(kind) + ": " + occasion;
   }
 
   /** The title of all papers together. */

@@ -53,7 +53,7 @@ class ReportTest {
 
   @Test
   void papersFindingsAndFiguresAreWrittenAndNothingElse() throws Exception {
-    report();
+    report("--lineup", "Quay in May");
 
     assertThat(out.toFile().list())
         .containsExactlyInAnyOrder(
@@ -61,6 +61,10 @@ class ReportTest {
             "mixing-chart.pdf",
             "swatch-ladder.pdf",
             "pan-labels.pdf",
+            "fill-plan.pdf",
+            "packing-list.pdf",
+            "comparison.pdf",
+            "swatch-sheet.pdf",
             "papers.pdf",
             "findings.txt",
             "report.json");
@@ -71,6 +75,26 @@ class ReportTest {
     assertThat(console.complained()).isEmpty();
   }
 
+  /** Bookmarks: one for each paper that was written by itself. */
+  @Test
+  void allPapersInOneFileHaveTheirBookmarks() throws Exception {
+    report("--lineup", "Quay in May");
+
+    try (PDDocument pdf = Loader.loadPDF(out.resolve("papers.pdf").toFile())) {
+      assertThat(pdf.getDocumentCatalog().getDocumentOutline().children()).hasSize(8);
+      assertThat(pdf.getDocumentInformation().getTitle()).isEqualTo("Papers: Morning on the quay");
+    }
+  }
+
+  @Test
+  void aPaperThatIsLeftOutIsToldWithItsReason() throws Exception {
+    report();
+
+    assertThat(out.resolve("packing-list.pdf")).doesNotExist();
+    assertThat(console.said())
+        .contains("packing-list.pdf is left out. No outing takes this lineup along.");
+  }
+
   @Test
   void anEarlierReportIsReplaced() throws Exception {
     report();
@@ -79,7 +103,7 @@ class ReportTest {
     report("--paper", "letter");
 
     assertThat(Files.readAllBytes(out.resolve("papers.pdf"))).isNotEqualTo(first);
-    assertThat(out.toFile().list()).hasSize(7);
+    assertThat(out.toFile().list()).hasSize(10);
   }
 
   @ParameterizedTest

@@ -146,6 +146,11 @@ public final class PapersModel {
     return session.kit().outings().stream().filter(o -> o.lineupId().isPresent()).toList();
   }
 
+  /** The lineups of the kit. */
+  List<Lineup> lineups() {
+    return session.kit().lineups();
+  }
+
   /** What the papers are made of now; empty if there is no lineup. */
   Optional<Occasion> occasion() {
     Kit kit = session.kit();

@@ -22,6 +22,7 @@ import org.panwright.kit.FileProblem;
 import org.panwright.kit.Outing;
 import org.panwright.print.CardOptions;
 import org.panwright.print.ChartOptions;
+import org.panwright.print.ComparisonOptions;
 import org.panwright.print.LabelOptions;
 import org.panwright.print.Made;
 import org.panwright.print.PaperKind;
@@ -140,6 +141,9 @@ public final class PapersView extends HBox {
       return new ChartFields(chart, model);
     } else if (order instanceof LabelOptions labels) {
       return new LabelFields(labels, model);
+    }
+    if (order instanceof ComparisonOptions comparison) {
+      return new ComparisonFields(comparison, model);
     }
     return new OrderFields<>(PaperOrder.class, order, model);
   }

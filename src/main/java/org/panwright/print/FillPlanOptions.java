@@ -1,0 +1,69 @@
+package org.panwright.print;
+
+import java.util.List;
+import java.util.Objects;
+import org.panwright.analysis.FillPlan;
+import org.panwright.analysis.PaintDemand;
+import org.panwright.analysis.PlannedWell;
+import org.panwright.analysis.Sharing;
+import org.panwright.analysis.TubeDraw;
+import org.panwright.kit.Kit;
+import org.panwright.words.FillCommandWords;
+import org.panwright.words.FillWords;
+import org.panwright.words.PaperWords;
+
+/**
+ * What the painter chooses about a printed fill plan: each well with a box to tick for each layer,
+ * what the tubes give, what to buy.
+ *
+ * @param paper what it is printed on
+ */
+public record FillPlanOptions(PaperFormat paper) implements PaperOrder {
+  /** On A4. */
+  public static final FillPlanOptions USUAL = new FillPlanOptions(PaperFormat.A4);
+
+  public FillPlanOptions {
+    Objects.requireNonNull(paper, "paper");
+  }
+
+  @Override
+  public PaperKind kind() {
+    return PaperKind.FILL_PLAN;
+  }
+
+  @Override
+  public FillPlanOptions withPaper(PaperFormat changed) {
+    return new FillPlanOptions(changed);
+  }
+
+  @Override
+  public Made make(Occasion occasion) {
+    if (occasion.paints().isEmpty()) {
+      return Made.nothing(PaperWords.NO_PAINTS);
+    }
+    Kit kit = occasion.kit();
+    FillPlan plan = FillPlan.of(kit, List.of(occasion.lineupId()), Sharing.EVENLY);
+    ListPaper list = new ListPaper(paper);
+    FillWords.summary(plan, kit).forEach(list::sentence);
+    list.heading(
+        FillCommandWords.heading(occasion.lineup().name(), kit.boxOf(occasion.lineup()).name()));
+    for (PlannedWell well : plan.wells()) {
+      list.line(well.layers().poursMl().size(), false, FillWords.line(well, kit));
+    }
+    list.sentence(PaperWords.LAYERS);
+    list.sentence(FillWords.HOW);
+    List<TubeDraw> drawn = plan.tubes().stream().filter(tube -> tube.usedMl() > 0).toList();
+    if (!drawn.isEmpty()) {
+      list.heading(FillCommandWords.TUBES);
+      drawn.forEach(tube -> list.line(0, false, FillWords.line(tube, kit)));
+    }
+    List<PaintDemand> missing = plan.runningShort();
+    if (!missing.isEmpty()) {
+      list.heading(FillCommandWords.TO_BUY);
+      missing.forEach(demand -> list.line(1, false, FillWords.shortage(demand, kit)));
+    }
+    list.sentence(FillWords.USUAL);
+    String title = PaperWords.title(kind().name(), occasion.lineup().name());
+    return Made.of(list.papers(title, List.of()));
+  }
+}

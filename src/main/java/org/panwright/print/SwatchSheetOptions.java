@@ -1,0 +1,45 @@
+package org.panwright.print;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.panwright.swatch.sheet.SheetFormat;
+import org.panwright.words.PaperWords;
+
+/**
+ * What the painter chooses about a swatch sheet, which is painted, then read from a scan or photo.
+ *
+ * @param paper what it is printed on
+ */
+public record SwatchSheetOptions(PaperFormat paper) implements PaperOrder {
+  /** On A4. */
+  public static final SwatchSheetOptions USUAL = new SwatchSheetOptions(PaperFormat.A4);
+
+  public SwatchSheetOptions {
+    Objects.requireNonNull(paper, "paper");
+  }
+
+  @Override
+  public PaperKind kind() {
+    return PaperKind.SWATCH_SHEET;
+  }
+
+  @Override
+  public SwatchSheetOptions withPaper(PaperFormat changed) {
+    return new SwatchSheetOptions(changed);
+  }
+
+  @Override
+  public Made make(Occasion occasion) {
+    if (occasion.paints().isEmpty()) {
+      return Made.nothing(PaperWords.NO_PAINTS);
+    }
+    Optional<SheetFormat> format =
+        Stream.of(SheetFormat.values())
+            .filter(sheet -> sheet.name().equals(paper.name()))
+            .findFirst();
+    return format
+        .map(f -> Made.of(SwatchSheet.of(occasion.lineup().name(), occasion.paints(), f)))
+        .orElseGet(() -> Made.nothing(PaperWords.SWATCH_SHEET_FORMATS));
+  }
+}
