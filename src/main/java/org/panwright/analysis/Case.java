@@ -105,11 +105,12 @@ final class Case {
     return kit.shelf().find(paintId).orElseThrow();
   }
 
-  /** The owned paints of the shelf that are not in the lineup. */
+  /** The owned paints that are not in the lineup; of a very large shelf those that stand for it. */
   List<Paint> atHand() {
     List<String> inside = lineup.paintIds(box);
     return kit.shelf().paints().stream()
         .filter(paint -> paint.ownership() == Ownership.OWNED && !inside.contains(paint.id()))
+        .filter(paint -> shelf.standing().contains(paint.id()))
         .toList();
   }
 

@@ -1,6 +1,7 @@
 package org.panwright.analysis;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
@@ -24,7 +25,8 @@ public final class Judge {
 
   private record TableKey(List<Paint> paints, Paper paper) {}
 
-  private record ShelfKey(OpticsTable table, List<String> paintIds, WashStrengths washes) {}
+  private record ShelfKey(
+      OpticsTable table, List<String> paintIds, List<String> members, WashStrengths washes) {}
 
   private final PigmentLibrary library;
   private final Remembered<TableKey, OpticsTable> tables = new Remembered<>(SHELVES_REMEMBERED);
@@ -55,10 +57,10 @@ public final class Judge {
     List<String> counted = counted(paints, own);
     ShelfFigures shelf =
         counted.size() == members.length
-            ? new ShelfFigures(figures.ring(), figures.reach())
+            ? new ShelfFigures(figures.ring(), figures.reach(), Set.copyOf(own))
             : shelves.get(
-                new ShelfKey(table, counted, kit.washes()),
-                () -> ShelfFigures.of(walk, Case.numbers(table, counted)));
+                new ShelfKey(table, counted, standing(counted, own), kit.washes()),
+                () -> ShelfFigures.of(walk, table, kit.washes(), counted, own));
     Case open = new Case(kit, lineup, library, table, walk, figures, shelf);
     List<StandIn> standIns = StandInSearch.of(open, cancelled);
     Balance balance = Balance.of(open);
@@ -80,6 +82,11 @@ public final class Judge {
         balance,
         findings.told(),
         findings.muted());
+  }
+
+  /** The lineup's paints if it matters to a shelf's figures which they are. */
+  private static List<String> standing(List<String> counted, List<String> own) {
+    return counted.size() <= Representatives.MOST ? List.of() : own;
   }
 
   /** The paints that count as the shelf: the owned ones and those in the lineup. */

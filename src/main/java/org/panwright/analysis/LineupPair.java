@@ -47,10 +47,10 @@ public record LineupPair(
     List<Paint> carried = aboard.stream().map(id -> kit.shelf().find(id).orElseThrow()).toList();
     OpticsTable table = OpticsTable.of(carried, library, kit.paper());
     NetWalk walk = new NetWalk(table, kit.washes(), cancelled);
-    double all = figures(table, walk, aboard).ring().sum();
+    double all = figures(kit, table, walk, aboard).ring().sum();
     List<Integer> alone = new ArrayList<>();
     for (Lineup lineup : lineups) {
-      alone.add(figures(table, walk, paints(kit, lineup)).reach().size());
+      alone.add(figures(kit, table, walk, paints(kit, lineup)).reach().size());
     }
     List<LineupPair> pairs = new ArrayList<>();
     for (int i = 0; i < lineups.size(); i++) {
@@ -80,7 +80,7 @@ public record LineupPair(
     List<String> secondPaints = paints(kit, second);
     Set<String> together = new LinkedHashSet<>(firstPaints);
     together.addAll(secondPaints);
-    ShelfFigures joint = figures(table, walk, List.copyOf(together));
+    ShelfFigures joint = figures(kit, table, walk, List.copyOf(together));
     return new LineupPair(
         first.id(),
         second.id(),
@@ -90,8 +90,9 @@ public record LineupPair(
         firstPaints.stream().filter(secondPaints::contains).toList());
   }
 
-  private static ShelfFigures figures(OpticsTable table, NetWalk walk, List<String> paintIds) {
-    return ShelfFigures.of(walk, Case.numbers(table, paintIds));
+  private static ShelfFigures figures(
+      Kit kit, OpticsTable table, NetWalk walk, List<String> paintIds) {
+    return ShelfFigures.of(walk, table, kit.washes(), paintIds, paintIds);
   }
 
   private static List<String> paints(Kit kit, Lineup lineup) {

@@ -1,16 +1,44 @@
 package org.panwright.analysis;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.panwright.mixing.OpticsTable;
+import org.panwright.paint.WashStrengths;
+
 /**
  * What the whole shelf can mix: the measure of a lineup.
  *
  * @param ring the shelf's hue ring
  * @param reach the shelf's reach
+ * @param standing the ids of the paints whose mixes were counted; all, unless the shelf is very
+ *     large
  */
-record ShelfFigures(Ring ring, Reach reach) {
-  static ShelfFigures of(NetWalk walk, int[] paints) {
+record ShelfFigures(Ring ring, Reach reach, Set<String> standing) {
+
+  /**
+   * The figures of a shelf: every paint alone, and all mixes of those that stand for it.
+   *
+   * @param paintIds all paints that count
+   * @param members the lineup's own, which always stand for themselves
+   */
+  static ShelfFigures of(
+      NetWalk walk,
+      OpticsTable table,
+      WashStrengths washes,
+      List<String> paintIds,
+      List<String> members) {
+    Set<String> standing = new LinkedHashSet<>(Representatives.of(table, washes, paintIds));
+    standing.addAll(members);
     Ring.Gatherer ring = new Ring.Gatherer();
     Reach.Gatherer reach = new Reach.Gatherer();
-    walk.all(paints, Sinks.of(ring, reach));
-    return new ShelfFigures(ring.ring(), reach.reach());
+    Net.Sink sink = Sinks.of(ring, reach);
+    walk.all(Case.numbers(table, List.copyOf(standing)), sink);
+    for (String id : paintIds) {
+      if (!standing.contains(id)) {
+        walk.with(table.indexOf(id), new int[0], sink);
+      }
+    }
+    return new ShelfFigures(ring.ring(), reach.reach(), standing);
   }
 }

@@ -17,23 +17,26 @@ final class WishSearch {
     double[] shelf = HueArc.closed(open.shelf().ring().toArray());
     List<Finding> found = new ArrayList<>();
     List<String> inside = open.paints().stream().map(Paint::id).toList();
-    for (Paint paint : open.kit().shelf().paints()) {
-      if (paint.ownership() != Ownership.OWNED && !inside.contains(paint.id())) {
-        Ring.Gatherer with = new Ring.Gatherer(open.figures().ring());
-        open.walk().with(open.table().indexOf(paint.id()), open.members(), with);
-        double[] brought = HueArc.closed(with.ring().toArray());
-        HueArc.missing(shelf, brought).stream()
-            .max(Comparator.comparingInt(HueArc::steps))
-            .ifPresent(
-                arc ->
-                    found.add(
-                        new Wish(
-                            paint.id(),
-                            arc.fromDeg(),
-                            arc.toDeg(),
-                            arc.highest(shelf),
-                            arc.highest(brought))));
-      }
+    List<String> wished =
+        open.kit().shelf().paints().stream()
+            .filter(each -> each.ownership() != Ownership.OWNED && !inside.contains(each.id()))
+            .map(Paint::id)
+            .toList();
+    for (String id : Representatives.of(open.table(), open.kit().washes(), wished)) {
+      Ring.Gatherer with = new Ring.Gatherer(open.figures().ring());
+      open.walk().with(open.table().indexOf(id), open.members(), with);
+      double[] brought = HueArc.closed(with.ring().toArray());
+      HueArc.missing(shelf, brought).stream()
+          .max(Comparator.comparingInt(HueArc::steps))
+          .ifPresent(
+              arc ->
+                  found.add(
+                      new Wish(
+                          id,
+                          arc.fromDeg(),
+                          arc.toDeg(),
+                          arc.highest(shelf),
+                          arc.highest(brought))));
     }
     return found;
   }

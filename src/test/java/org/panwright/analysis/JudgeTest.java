@@ -86,7 +86,8 @@ class JudgeTest {
     OpticsTable table = OpticsTable.of(SHELF, Lineups.LIBRARY, kit.paper());
     List<String> ids = new ArrayList<>(kit.lineups().get(0).paintIds(kit.boxes().get(0)));
     ids.add(added);
-    return ShelfFigures.of(new NetWalk(table, kit.washes(), () -> false), Case.numbers(table, ids));
+    NetWalk walk = new NetWalk(table, kit.washes(), () -> false);
+    return ShelfFigures.of(walk, table, kit.washes(), ids, ids);
   }
 
   @Test
