@@ -15,8 +15,9 @@ import org.panwright.colour.Light;
  *
  * <p>Keywords stand one to a line; the names of the columns between BEGIN_DATA_FORMAT and
  * END_DATA_FORMAT, the rows between BEGIN_DATA and END_DATA, cells parted by blanks, texts with
- * blanks in quotation marks, remarks after #. A decimal comma is taken as a point. The first table
- * of the file that holds reflectances or L*, a*, b* counts.
+ * blanks in quotation marks, remarks after #. A decimal comma is taken as a point. Where the file
+ * says how many columns and rows it holds, it must hold them. The first table of the file that
+ * holds reflectances or L*, a*, b* counts.
  *
  * <p>Reflectances: columns that end in a wavelength, as {@link ReadingColumns} finds them, or pairs
  * of SPECTRAL_NM with SPECTRAL_PCT or SPECTRAL_DEC. L*, a*, b*: under D50 with the 2° observer, the
@@ -29,7 +30,7 @@ public final class Cgats {
   private int at;
 
   private Cgats(List<String> lines) {
-    this.lines = lines;
+    this.lines = CsvText.withoutMark(lines);
   }
 
   /**
@@ -103,6 +104,8 @@ public final class Cgats {
   /** The next table of the file; empty at its end. */
   private Optional<RawTable> next() throws TableFaultException {
     List<String> columns = List.of();
+    CgatsCount fields = new CgatsCount("NUMBER_OF_FIELDS");
+    CgatsCount sets = new CgatsCount("NUMBER_OF_SETS");
     while (at < lines.size()) {
       List<String> words = CgatsWords.of(lines.get(at));
       at++;
@@ -111,9 +114,14 @@ public final class Cgats {
       }
       if (words.get(0).equalsIgnoreCase("BEGIN_DATA_FORMAT")) {
         columns = columns();
+        fields.requireSame(columns.size());
       } else if (words.get(0).equalsIgnoreCase("BEGIN_DATA")) {
-        return Optional.of(new RawTable(columns, rows(columns)));
+        List<RawTable.Row> rows = rows(columns);
+        sets.requireSame(rows.size());
+        return Optional.of(new RawTable(columns, rows));
       } else {
+        fields.note(words, at);
+        sets.note(words, at);
         keywords.put(
             words.get(0).toUpperCase(Locale.ROOT) + at,
             String.join(" ", words.subList(1, words.size())));

@@ -11,13 +11,17 @@ import org.panwright.colour.Spectrum;
 /**
  * The columns of a table that hold reflectances or L*, a*, b*, and what a row of them says.
  *
- * <p>A column of a wavelength ends in its nanometres: R380, nm380, SPECTRAL_NM380, SPEC_380 and the
- * like. Reflectances are 0..1 or percent: a table whose middle value lies above 1.5 is in percent.
- * One value out of place does not change the unit of the rest; it is refused.
+ * <p>A column of a wavelength ends in its nanometres: 380, R380, nm380, SPECTRAL_NM380, SPEC_380
+ * and the like. Reflectances are 0..1 or percent: a table whose middle value lies above 1.5 is in
+ * percent. One value out of place does not change the unit of the rest; it is refused.
  */
 final class ReadingColumns {
   private static final Pattern WAVELENGTH =
-      Pattern.compile("(?i)(?:R|NM|SPEC|SPECTRAL_NM|SPECTRAL_DEC|SPECTRAL_PCT)_?(\\d{3,4})(?:NM)?");
+      Pattern.compile(
+          "(?i)(?:R|NM|SPEC|SPECTRAL|SPECTRAL_NM|SPECTRAL_DEC|SPECTRAL_PCT)?_?(\\d{3,4})(?:\\.0+)?(?:"
+              + " ?NM)?");
+  private static final double SHORTEST_NM = 200;
+  private static final double LONGEST_NM = 2600;
   private static final double PERCENT_FROM = 1.5;
   private static final double LEAST_LIGHTNESS = 0.1;
   private static final double MOST_LIGHTNESS = 99.9;
@@ -48,6 +52,9 @@ final class ReadingColumns {
       Matcher matcher = WAVELENGTH.matcher(table.columns().get(i));
       if (matcher.matches()) {
         double nm = Double.parseDouble(matcher.group(1));
+        if (nm < SHORTEST_NM || nm > LONGEST_NM) {
+          continue;
+        }
         if (!wavelengths.isEmpty() && nm <= wavelengths.get(wavelengths.size() - 1)) {
           throw new TableFaultException(new TableFault.BandsOutOfOrder(table.columns().get(i)));
         }
@@ -55,7 +62,7 @@ final class ReadingColumns {
         wavelengths.add(nm);
       }
     }
-    int[] lab = {table.find("LAB_L"), table.find("LAB_A"), table.find("LAB_B")};
+    int[] lab = {only(table, "LAB_L"), only(table, "LAB_A"), only(table, "LAB_B")};
     if (places.size() < 2 && Arrays.stream(lab).anyMatch(place -> place < 0)) {
       throw new TableFaultException(new TableFault.NoReadings());
     }
@@ -67,6 +74,14 @@ final class ReadingColumns {
         places.stream().mapToInt(Integer::intValue).toArray(),
         lab,
         wavelengths.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  /** The place of a column by name; −1 without one, refused if there are two. */
+  private static int only(RawTable table, String name) throws TableFaultException {
+    if (table.columns().stream().filter(name::equalsIgnoreCase).count() > 1) {
+      throw new TableFaultException(new TableFault.ColumnTwice(name));
+    }
+    return table.find(name);
   }
 
   /** Whether the rows hold reflectances. */

@@ -53,4 +53,7 @@ public sealed interface TableFault {
 
   /** The file is no text. */
   record NotText() implements TableFault {}
+
+  /** The file announces another number of columns or rows than it holds. */
+  record CountWrong(int line, String keyword, String said, int found) implements TableFault {}
 }

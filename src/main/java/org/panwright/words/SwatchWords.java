@@ -76,6 +76,10 @@ public final class SwatchWords {
     if (fault instanceof TableFault.CutShort cut) {
       return "%s ends at line %d within its table. Export it again.".formatted(file, cut.line());
     }
+    if (fault instanceof TableFault.CountWrong count) {
+      return "%s, line %d: %s says %s, but there are %d. Something was lost or added; export it again."
+          .formatted(file, count.line(), count.keyword(), count.said(), count.found());
+    }
     throw new IllegalArgumentException("no words for " + fault);
   }
 

@@ -14,8 +14,16 @@ import org.panwright.colour.Lab;
 
 /** Files written by hand after the layout that ANSI CGATS.17 and ISO 28178 describe. */
 class CgatsTest {
-  @ParameterizedTest(name = "{0}")
-  @CsvSource({"nm, 0.25", "SPECTRAL_NM, 0.25", "SPECTRAL_NM_, 25", "R_, 25.0", "SPEC_, 0.25"})
+  @ParameterizedTest(name = "{0}380")
+  @CsvSource({
+    "nm, 0.25",
+    "SPECTRAL_NM, 0.25",
+    "SPECTRAL_NM_, 25",
+    "SPECTRAL_, 25",
+    "R_, 25.0",
+    "SPEC_, 0.25",
+    "'', 0.25"
+  })
   void readsReflectancesWhateverTheirColumnsAreCalled(String prefix, String value)
       throws TableFaultException {
     List<Cgats.Sample> samples = Cgats.read(file(prefix, value));
@@ -85,6 +93,122 @@ class CgatsTest {
         colours("ORIGINATOR \"hand\"", "96 0 0", "50 sixty 20"),
         new TableFault.NotANumber(7, "LAB_A", "sixty"));
     assertFault(colours("ORIGINATOR \"hand\"", "96 0"), new TableFault.WrongCellCount(6, 3, 2));
+  }
+
+  @Test
+  void theLayoutOfTheStandardIsReadWhateverItsBlanksAndMarks() throws TableFaultException {
+    // a byte order mark, tabs, remarks after cells, names with blanks and quotes, two tables
+    List<Cgats.Sample> samples =
+        Cgats.read(
+            List.of(
+                "\uFEFFCGATS.17",
+                "ORIGINATOR\t\"hand\"\t# a remark",
+                "KEYWORD \"COAT\"",
+                "NUMBER_OF_FIELDS 2",
+                "BEGIN_DATA_FORMAT",
+                "SAMPLE_ID COAT",
+                "END_DATA_FORMAT",
+                "NUMBER_OF_SETS 1",
+                "BEGIN_DATA",
+                "1 full",
+                "END_DATA",
+                "WEIGHTING_FUNCTION \"ILLUMINANT, D65\"",
+                "NUMBER_OF_FIELDS 4",
+                "BEGIN_DATA_FORMAT",
+                "SAMPLE_ID\tLAB_L",
+                "\tLAB_A\tLAB_B",
+                "END_DATA_FORMAT",
+                "NUMBER_OF_SETS\t2",
+                "BEGIN_DATA",
+                "\"blue, \"\"thin\"\" wash\"\t70,5\t-4\t-22   # by the window",
+                "",
+                "\"no. 2\"  31 12.25 -48",
+                "END_DATA"));
+
+    assertThat(samples)
+        .containsExactly(
+            new Cgats.Sample("blue, \"thin\" wash", new Reading.OfColour(new Lab(70.5, -4, -22))),
+            new Cgats.Sample("no. 2", new Reading.OfColour(new Lab(31, 12.25, -48))));
+  }
+
+  @ParameterizedTest(name = "{0} to {1} by {2} nm")
+  @CsvSource({"400, 700, 20", "380, 780, 5", "360, 750, 10", "380, 730, 1"})
+  void anyRangeAndStepIsBroughtToTheBands(int from, int to, int step) throws TableFaultException {
+    // a straight line stays what it is under any resampling by straight lines
+    List<Integer> wavelengths =
+        IntStream.iterate(from, nm -> nm <= to, nm -> nm + step).boxed().toList();
+    List<Cgats.Sample> samples =
+        Cgats.read(
+            List.of(
+                "BEGIN_DATA_FORMAT",
+                wavelengths.stream().map(nm -> "SPECTRAL_NM" + nm).collect(joined()),
+                "END_DATA_FORMAT",
+                "BEGIN_DATA",
+                wavelengths.stream().map(nm -> Double.toString(nm / 10.0)).collect(joined()),
+                "END_DATA"));
+    for (int band : new int[] {4, 12, 20, 30}) {
+      assertThat(samples.get(0).reading().reflectance().at(band))
+          .isCloseTo(org.panwright.colour.Bands.wavelengthNm(band) / 1000.0, within(1e-9));
+    }
+  }
+
+  @Test
+  void refusesOtherCountsThanAnnounced() {
+    List<String> lines = new java.util.ArrayList<>(colours("NUMBER_OF_FIELDS 4", "96 0 0"));
+    assertFault(lines, new TableFault.CountWrong(1, "NUMBER_OF_FIELDS", "4", 3));
+    lines.set(0, "NUMBER_OF_SETS 2");
+    assertFault(lines, new TableFault.CountWrong(1, "NUMBER_OF_SETS", "2", 1));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "over one, SPECTRAL_DEC, 1.2, 1",
+    "negative, SPECTRAL_DEC, -0.1, 1",
+    "over a hundred percent, SPECTRAL_PCT, 180, 100"
+  })
+  void refusesReflectancesThatCannotBe(String what, String prefix, double wrong, double most) {
+    List<String> lines = file(prefix, most == 1 ? "0.25" : "25");
+    List<String> broken = new java.util.ArrayList<>(lines);
+    broken.set(10, lines.get(10).replaceFirst(most == 1 ? "0.25" : "25", Double.toString(wrong)));
+    assertFault(broken, new TableFault.OutOfRange(11, prefix + "380", 0, most, wrong));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"NaN", "Infinity", "1e999", "--", "0.2.5"})
+  void refusesWhatIsNoNumber(String cell) {
+    List<String> broken = new java.util.ArrayList<>(file("SPECTRAL_NM", "0.25"));
+    broken.set(9, broken.get(9).replaceFirst("0.25", cell));
+    assertFault(broken, new TableFault.NotANumber(10, "SPECTRAL_NM380", cell));
+  }
+
+  @Test
+  void refusesAColumnTwiceAndBandsMissing() {
+    List<String> twice = new java.util.ArrayList<>(colours("ORIGINATOR x", "96 0 0 1"));
+    twice.set(2, "LAB_L LAB_A LAB_B LAB_A");
+    assertFault(twice, new TableFault.ColumnTwice("LAB_A"));
+    List<String> few =
+        List.of(
+            "BEGIN_DATA_FORMAT",
+            "SPECTRAL_NM450 SPECTRAL_NM470",
+            "END_DATA_FORMAT",
+            "BEGIN_DATA",
+            "0.2 0.3",
+            "END_DATA");
+    assertFault(few, new TableFault.BandsMissing(450, 470));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "commas     | sample,LAB_L,LAB_A,LAB_B | full,40.5,-4,1",
+        "semicolons | sample;LAB_L;LAB_A;LAB_B | full;40,5;-4;1"
+      })
+  void plainColumnsSayTheSame(String what, String columns, String row) throws TableFaultException {
+    ReadingFile file = ReadingFile.read(List.of("\uFEFF# by hand", columns, row));
+    assertThat(file.samples())
+        .containsExactly(new Cgats.Sample("full", new Reading.OfColour(new Lab(40.5, -4, 1))));
+    assertThat(file.wavelengths()).isEmpty();
   }
 
   private static List<String> file(String prefix, String value) {
