@@ -20,6 +20,7 @@ import org.panwright.app.recipes.RecipesView;
 import org.panwright.app.ring.RingModel;
 import org.panwright.app.ring.RingView;
 import org.panwright.app.settings.Remembered;
+import org.panwright.app.share.Figures;
 import org.panwright.app.shelf.ShelfModel;
 import org.panwright.app.shelf.ShelfView;
 import org.panwright.app.window.PlanView;
@@ -34,6 +35,7 @@ final class PlanPlace {
   private final Faults faults;
   private final Remembered remembered;
   private PlanView view;
+  private Optional<Figures> figures = Optional.empty();
 
   PlanPlace(
       Session session,
@@ -69,6 +71,11 @@ final class PlanPlace {
   private GridView grid() {
     return new GridView(
         new GridModel(session, workers.painting(), Platform::runLater, faults::take));
+  }
+
+  /** What can be taken a picture of, once the view is built. */
+  Optional<Figures> figures() {
+    return figures;
   }
 
   /** Puts the dividers back where they stand at first. */

@@ -29,6 +29,7 @@ import org.panwright.app.paint.PaintActions;
 import org.panwright.app.paint.PaintEditor;
 import org.panwright.app.recipes.Wanted;
 import org.panwright.app.settings.Remembered;
+import org.panwright.app.share.ShareActions;
 import org.panwright.app.theme.Looks;
 import org.panwright.app.theme.Theme;
 import org.panwright.app.window.MainWindow;
@@ -63,6 +64,7 @@ public final class Workbench {
   private final FirstKit first;
   private final MainWindow window;
   private final PlanPlace plan;
+  private final ShareActions share;
   private final FurtherViews further;
 
   /**
@@ -117,6 +119,16 @@ public final class Workbench {
     further =
         new FurtherViews(
             new Means(session, library, tones, dialogs, editors(), workers, faults, remembered));
+    share =
+        new ShareActions(
+            session,
+            document,
+            tones,
+            dialogs,
+            workers.files(),
+            Platform::runLater,
+            faults::take,
+            plan::figures);
     List<Place> views = new ArrayList<>();
     views.add(new Place(WindowWords.PLAN, plan::build));
     views.addAll(further.all());
@@ -205,6 +217,7 @@ public final class Workbench {
                 fileActions.saving(),
                 List.of(Action.of(FileWords.CLOSE, this::close).on("Shortcut+W"))));
     kit.getItems().add(2, fileActions.recent());
+    kit.getItems().add(kit.getItems().size() - 2, share.menu());
     Menu shelf = Menus.of(WindowWords.SHELF_MENU, List.of(new PaintActions(session, paints).all()));
     Menu box =
         Menus.of(

@@ -48,6 +48,13 @@ public final class BoxView extends VBox {
     getChildren().addAll(heading(), room, status());
   }
 
+  /** The box alone, for a picture of it. */
+  public static Region figure(BoxModel model) {
+    BoxDrawing drawing = new BoxDrawing(model, well -> {});
+    drawing.getStylesheets().add(sheet());
+    return drawing;
+  }
+
   private VBox nothing(Editors editors) {
     Label why = new Label(BoxWords.NO_LINEUP);
     why.getStyleClass().add("soft");

@@ -206,8 +206,8 @@ public final class FileFlow {
     return file.getFileName().toString().endsWith(KitFiles.ENDING);
   }
 
-  /** The kit's name without what file names cannot hold. */
-  static String fileName(String kit) {
+  /** A name without what file names cannot hold. */
+  public static String fileName(String kit) {
     String plain = kit.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}]", " ").strip();
     int end = plain.offsetByCodePoints(0, Math.min(60, plain.codePointCount(0, plain.length())));
     return plain.isEmpty() ? FileWords.NEW_NAME : plain.substring(0, end).strip();

@@ -98,6 +98,17 @@ public final class KitDocument {
     exchange(() -> files.saveAs(before, kit, file), opened::set, done, failed);
   }
 
+  /** Saves the kit as it is now into another file, while its own stays its own. */
+  public void copyTo(Path file, Runnable done, Consumer<FileProblem> failed) {
+    if (file().filter(own -> own.toAbsolutePath().equals(file.toAbsolutePath())).isPresent()) {
+      saveTo(file, done, failed);
+      return;
+    }
+    OpenedKit before = opened.get();
+    Kit kit = session.kit();
+    exchange(() -> files.saveAs(before, kit, file), copy -> {}, done, failed);
+  }
+
   private interface Exchange {
     OpenedKit run() throws FileProblemException;
   }

@@ -9,6 +9,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import javafx.scene.transform.Scale;
 
 /**
  * A region that paints itself on one canvas of its own size, at most once a pulse, in inks the
@@ -30,6 +31,7 @@ public abstract class CanvasRegion extends Region {
 
   private final Canvas canvas = new Canvas();
   private boolean stale = true;
+  private double dots = 1;
 
   protected CanvasRegion() {
     getStyleClass().add("canvas-region");
@@ -60,6 +62,17 @@ public abstract class CanvasRegion extends Region {
   /** Paints everything; the canvas is clear. */
   protected abstract void paint(GraphicsContext pen, double width, double height);
 
+  /**
+   * Paints with more dots than the region has pixels, for a picture that is taken enlarged.
+   *
+   * @param perPixel dots along each side of a pixel, 1 or more
+   */
+  public final void setDots(double perPixel) {
+    dots = perPixel;
+    canvas.getTransforms().setAll(new Scale(1 / dots, 1 / dots));
+    repaint();
+  }
+
   /** Asks for a new picture in the next pulse. */
   public final void repaint() {
     stale = true;
@@ -71,14 +84,15 @@ public abstract class CanvasRegion extends Region {
     double width = Math.max(0, getWidth() - snappedLeftInset() - snappedRightInset());
     double height = Math.max(0, getHeight() - snappedTopInset() - snappedBottomInset());
     canvas.relocate(snappedLeftInset(), snappedTopInset());
-    if (canvas.getWidth() != width || canvas.getHeight() != height) {
-      canvas.setWidth(width);
-      canvas.setHeight(height);
+    if (canvas.getWidth() != dots * width || canvas.getHeight() != dots * height) {
+      canvas.setWidth(dots * width);
+      canvas.setHeight(dots * height);
       stale = true;
     }
     if (stale && width > 0 && height > 0) {
       stale = false;
       GraphicsContext pen = canvas.getGraphicsContext2D();
+      pen.setTransform(dots, 0, 0, dots, 0, 0);
       pen.clearRect(0, 0, width, height);
       paint(pen, width, height);
     }

@@ -13,6 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.CanvasRegion;
 import org.panwright.colour.Oklab;
 import org.panwright.colour.Srgb;
 import org.panwright.mixing.Ratio;
@@ -45,6 +46,11 @@ public final class GridView extends VBox {
     model.pictureProperty().addListener(o -> tell(Optional.empty()));
     model.selectionProperty().addListener(o -> tell(Optional.empty()));
     tell(Optional.empty());
+  }
+
+  /** The grid alone, for a picture of it. */
+  public static CanvasRegion figure(GridModel model) {
+    return new GridCanvas(model, cell -> {});
   }
 
   private HBox head() {

@@ -10,10 +10,16 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Ring;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.CanvasRegion;
 import org.panwright.words.RingWords;
 
 /** The hue ring with its choice of lightness. */
 public final class RingView extends VBox {
+  /** The ring alone, for a picture of it. */
+  public static CanvasRegion figure(RingModel model) {
+    return new RingCanvas(model.pictureProperty(), (hue, chroma) -> {});
+  }
+
   public RingView(RingModel model) {
     getStyleClass().addAll("pane", "ring-view");
     Label title = new Label(RingWords.TITLE);

@@ -46,9 +46,14 @@ public final class ScriptedDialogs implements Dialogs {
         .value();
   }
 
+  /** Accepts a form if its accepting label is the next answer; any other answer leaves it. */
   @Override
   public <R> Optional<R> fillIn(Form<R> form) {
-    throw new AssertionError("no form expected: " + form.title());
+    if (answers.isEmpty()) {
+      throw new AssertionError("no form expected: " + form.title());
+    }
+    boolean accepted = answers.remove().equals(form.accept()) && form.ready().getValue();
+    return accepted ? Optional.of(form.result().get()) : Optional.empty();
   }
 
   @Override

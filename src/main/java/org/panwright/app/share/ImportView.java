@@ -1,0 +1,158 @@
+package org.panwright.app.share;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.ByLabel;
+import org.panwright.kit.table.Duplicates;
+import org.panwright.kit.table.TakenRow;
+import org.panwright.paint.Paint;
+import org.panwright.words.ShareWords;
+
+/** Which column holds what, and what each row of the table would do. */
+final class ImportView extends VBox {
+  private static final int MAPPINGS_ABREAST = 2;
+
+  private final ImportModel model;
+  private final Label summary = sentence("", "strong");
+  private final TableView<TakenRow> rows = new TableView<>();
+
+  ImportView(ImportModel model, String file) {
+    super(10);
+    this.model = model;
+    setPrefSize(820, 540);
+    FormGrid known = new FormGrid();
+    known.row(ShareWords.KNOWN_PAINTS, duplicates());
+    String read =
+        ShareWords.readAs(
+            file,
+            model.table().rows().size(),
+            model.table().encoding().displayName(),
+            model.table().separator());
+    getChildren()
+        .setAll(
+            sentence(read, "soft"),
+            sentence(ShareWords.COLUMNS, "part-heading"),
+            mapping(),
+            known,
+            sentence(ShareWords.ROWS, "part-heading"),
+            rows(),
+            summary);
+    model.planProperty().addListener(changed -> show());
+    show();
+  }
+
+  private GridPane mapping() {
+    GridPane grid = new GridPane();
+    grid.getStyleClass().add("form");
+    int cell = 0;
+    for (org.panwright.kit.table.TableColumn column : model.columns()) {
+      ChoiceBox<Optional<Integer>> places = places(column);
+      Label label = new Label(ShareWords.column(column));
+      label.getStyleClass().add("soft");
+      label.setMinWidth(92);
+      label.setLabelFor(places);
+      int side = cell % MAPPINGS_ABREAST;
+      grid.add(label, 2 * side, cell / MAPPINGS_ABREAST);
+      grid.add(places, 2 * side + 1, cell / MAPPINGS_ABREAST);
+      cell++;
+    }
+    return grid;
+  }
+
+  private ChoiceBox<Optional<Integer>> places(org.panwright.kit.table.TableColumn column) {
+    List<String> heads = model.table().columns();
+    ChoiceBox<Optional<Integer>> places = new ChoiceBox<>();
+    places.setConverter(
+        new ByLabel<>(
+            place ->
+                place.map(at -> ShareWords.place(at, heads.get(at))).orElse(ShareWords.NOT_READ)));
+    List<Optional<Integer>> all = new ArrayList<>(List.of(Optional.empty()));
+    for (int place = 0; place < heads.size(); place++) {
+      all.add(Optional.of(place));
+    }
+    places.getItems().setAll(all);
+    places.setValue(model.mappingProperty().get().place(column));
+    places.setPrefWidth(280);
+    places.setAccessibleText(ShareWords.column(column));
+    places
+        .valueProperty()
+        .addListener(
+            (property, before, now) ->
+                model.mappingProperty().set(model.mappingProperty().get().with(column, now)));
+    return places;
+  }
+
+  private ChoiceBox<Duplicates> duplicates() {
+    ChoiceBox<Duplicates> choice = new ChoiceBox<>();
+    choice.getItems().setAll(Duplicates.KEEP_MINE, Duplicates.TAKE_OVER);
+    if (!model.fillsLineup()) {
+      choice.getItems().add(Duplicates.ADD_AGAIN);
+    }
+    choice.setConverter(new ByLabel<>(ShareWords::duplicates));
+    choice.valueProperty().bindBidirectional(model.duplicatesProperty());
+    return choice;
+  }
+
+  private TableView<TakenRow> rows() {
+    rows.getStyleClass().add("framed");
+    rows.setAccessibleText(ShareWords.ROWS);
+    rows.getColumns()
+        .setAll(
+            List.of(
+                column(ShareWords.LINE, 60, row -> Integer.toString(row.line())),
+                column(ShareWords.PAINT, 190, row -> first(row, Paint::name)),
+                column(ShareWords.PIGMENTS, 130, row -> first(row, Paint::codes)),
+                column(ShareWords.OUTCOME, 410, ShareWords::outcome)));
+    VBox.setVgrow(rows, javafx.scene.layout.Priority.ALWAYS);
+    return rows;
+  }
+
+  private static TableColumn<TakenRow, String> column(
+      String head, double width, Function<TakenRow, String> words) {
+    TableColumn<TakenRow, String> column = new TableColumn<>(head);
+    column.setPrefWidth(width);
+    column.setSortable(false);
+    column.setCellValueFactory(
+        cell -> new ReadOnlyStringWrapper(words.apply(cell.getValue())).getReadOnlyProperty());
+    column.setCellFactory(
+        made ->
+            new javafx.scene.control.TableCell<>() {
+              @Override
+              protected void updateItem(String words, boolean empty) {
+                super.updateItem(words, empty);
+                setText(empty ? null : words);
+                setTooltip(empty || words.length() < 40 ? null : new Tooltip(words));
+              }
+            });
+    return column;
+  }
+
+  private static String first(TakenRow row, Function<Paint, String> words) {
+    return row.paints().stream().findFirst().map(words).orElse("");
+  }
+
+  private void show() {
+    summary.setText(ShareWords.summary(model.planProperty().get()));
+    rows.getItems().setAll(model.planProperty().get().rows());
+  }
+
+  private static Label sentence(String words, String look) {
+    Label label = new Label(words);
+    label.getStyleClass().add(look);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    return label;
+  }
+}
