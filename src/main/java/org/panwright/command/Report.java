@@ -94,7 +94,7 @@ final class Report implements Command {
     files.put("report.json", utf8(Json.text(ReportJson.of(judgement)) + "\n"));
     new ReportFolder(folder).write(files);
     out.println(CommandWords.reportWritten(lineup.name(), folder, List.copyOf(files.keySet())));
-    notes.forEach(out::println);
+    notes.stream().distinct().forEach(out::println);
   }
 
   /** All papers the lineup has something for, and all of them in one. */

@@ -43,10 +43,19 @@ public final class Script {
 
   /**
    * One printable line in the order its glyphs stand on paper, from left to right: right-to-left
-   * stretches are reversed and their brackets mirrored (Unicode Standard Annex 9).
+   * stretches are reversed and their brackets mirrored (Unicode Standard Annex 9). A line with
+   * letters of both kinds is one of our sentences about a name, and runs from left to right.
    */
   static String visual(String line) {
-    Bidi bidi = new Bidi(line, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
+    boolean holdsLeftToRight =
+        line.codePoints()
+            .anyMatch(
+                point ->
+                    Character.getDirectionality(point) == Character.DIRECTIONALITY_LEFT_TO_RIGHT);
+    Bidi bidi =
+        new Bidi(
+            line,
+            holdsLeftToRight ? Bidi.DIRECTION_LEFT_TO_RIGHT : Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
     if (bidi.isLeftToRight()) {
       return line;
     }

@@ -1,5 +1,6 @@
 package org.panwright.words;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -79,17 +80,14 @@ public final class PaperWords {
    * @param names that hold letters or signs without a shape; may be empty
    */
   public static String unprintable(List<String> names) {
-    String where =
-        names.isEmpty()
-            ? "a name"
-            : Lists.and(
-                names.stream()
-                    .limit(3)
-                    .map(name -> WordParts.quoted(WordParts.shortened(name)))
-                    .toList());
-    String more = names.size() > 3 ? " and %d more".formatted(names.size() - 3) : "";
-    return "Some letters or signs of %s%s cannot be printed; \u25A1 stands for each."
-        .formatted(where, more);
+    List<String> told = new ArrayList<>(names.stream().limit(3).map(WordParts::quoted).toList());
+    if (told.isEmpty()) {
+      told.add("a name");
+    } else if (names.size() > told.size()) {
+      told.add("%d more".formatted(names.size() - told.size()));
+    }
+    return "Some letters or signs of %s cannot be printed; \u25A1 stands for each."
+        .formatted(Lists.and(told));
   }
 
   /** Where not even one cell of a chart goes on its paper. */

@@ -48,6 +48,13 @@ class ScriptTest {
     assertThat(Script.visual("\u05D0\u05D1 12")).isEqualTo("12 \u05D1\u05D0");
   }
 
+  /** Unicode Standard Annex 9, rule HL1: the line's direction is set, not taken from its start. */
+  @Test
+  void aSentenceThatBeginsWithAHebrewNameRunsFromLeftToRight() {
+    assertThat(Script.visual("\u05D0\u05D1: full, 2 layers"))
+        .isEqualTo("\u05D1\u05D0: full, 2 layers");
+  }
+
   /** Unicode Standard Annex 9, rule L4: brackets in right-to-left text are mirrored. */
   @Test
   void bracketsInRightToLeftAreMirrored() {
