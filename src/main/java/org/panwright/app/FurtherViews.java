@@ -75,7 +75,7 @@ final class FurtherViews {
             Platform::runLater,
             means.faults()::take);
     settled.add(model::isSettled);
-    return new ChooseView(model, means.tones(), means.dialogs());
+    return new ChooseView(model, means.tones(), means.dialogs(), means.editors()::arrangeLineup);
   }
 
   private CompareView compare() {
@@ -88,7 +88,7 @@ final class FurtherViews {
             Platform::runLater,
             means.faults()::take);
     settled.add(model::isSettled);
-    return new CompareView(model, means.tones(), means.dialogs());
+    return new CompareView(model, means.tones(), means.dialogs(), means.editors()::arrangeLineup);
   }
 
   private PageView paint() {

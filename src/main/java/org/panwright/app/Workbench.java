@@ -40,6 +40,7 @@ import org.panwright.kit.Box;
 import org.panwright.kit.Kit;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.store.KitFiles;
+import org.panwright.words.ArrangeWords;
 import org.panwright.words.FileWords;
 import org.panwright.words.GroundWords;
 import org.panwright.words.PaintPageWords;
@@ -224,6 +225,9 @@ public final class Workbench {
             WindowWords.BOX_MENU,
             List.of(
                 lineups.all(),
+                List.of(
+                    Action.of(ArrangeWords.MENU, arranger::open)
+                        .when(session.lineupProperty().map(Optional::isPresent))),
                 boxes.all(),
                 List.of(
                     Action.of(RecipeViewWords.MENU, this::mixAColour).on("Shortcut+M"),

@@ -23,6 +23,7 @@ final class ComparedGrid {
   private static final double LARGEST_CELL_MM = 5;
   private static final double LEAD = 3;
   private static final double TEXT_PT = 6;
+  private static final double GAP_MM = 1.5;
 
   private ComparedGrid() {}
 
@@ -49,10 +50,7 @@ final class ComparedGrid {
     for (int row = 0; row < paints.size(); row++) {
       double y = area.yMm() + row * cell;
       String rowId = paints.get(row);
-      String words = kit.shelf().find(rowId).map(Paint::name).orElse(rowId);
-      FittedText head = TextFit.of(Typeface.REGULAR, TEXT_PT).line(words, HEADS_MM - 1.5);
-      marks.addAll(
-          head.at(area.xMm(), y + (cell - head.heightMm()) / 2, HEADS_MM - 1.5, Align.RIGHT));
+      marks.addAll(head(kit.shelf().find(rowId).orElseThrow(), row, cell, area.xMm(), y));
       for (int column = 0; column < paints.size(); column++) {
         String columnId = paints.get(column);
         Area place = new Area(area.xMm() + HEADS_MM + column * cell, y, cell, cell).inset(0.1);
@@ -66,5 +64,18 @@ final class ComparedGrid {
       }
     }
     return List.of(new Mark.Group(Role.FIGURE, CompareWords.gridFigure(name), marks));
+  }
+
+  /**
+   * The name of a row; in low rows the codes, in two columns by turns so that they do not touch.
+   */
+  private static List<Mark> head(Paint paint, int row, double cell, double xMm, double yMm) {
+    boolean low = cell < Typeface.leadingMm(TextFit.LEGIBLE_PT);
+    double width = (low ? HEADS_MM / 2 : HEADS_MM) - GAP_MM;
+    double left = low && row % 2 == 1 ? xMm + HEADS_MM / 2 : xMm;
+    FittedText head =
+        TextFit.of(Typeface.REGULAR, low ? TextFit.LEGIBLE_PT : TEXT_PT)
+            .line(low ? paint.codes() : paint.name(), width);
+    return head.at(left, yMm + (cell - head.heightMm()) / 2, width, Align.RIGHT);
   }
 }

@@ -51,7 +51,7 @@ public final class ArrangeWords {
   }
 
   private static String number(double cost) {
-    return "%.2f".formatted(cost).replaceAll("\\.?0+$", "");
+    return cost >= 10 ? "%.0f".formatted(cost) : "%.2f".formatted(cost).replaceAll("\\.?0+$", "");
   }
 
   /** How many wells keep their paint. */

@@ -2,14 +2,29 @@ package org.panwright.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.panwright.analysis.Judge;
 import org.panwright.analysis.Judgement;
 import org.panwright.analysis.SubjectPair;
+import org.panwright.kit.Box;
+import org.panwright.kit.Fill;
+import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
+import org.panwright.kit.Well;
+import org.panwright.kit.WellKind;
+import org.panwright.paint.Ownership;
+import org.panwright.paint.Paint;
+import org.panwright.paint.Pigment;
 import org.panwright.paint.PigmentLibrary;
+import org.panwright.paint.PigmentShare;
+import org.panwright.paint.Shelf;
 import org.panwright.store.DemoKit;
 import org.panwright.store.PigmentLibraryReader;
 
@@ -29,8 +44,12 @@ class ComparisonPageTest {
 
   @Test
   void everyTextIsLegibleAndNoTwoTextsCollide() {
+    noTextsCollide(page(PaperFormat.A4).sheets().get(0));
+  }
+
+  private static void noTextsCollide(Sheet sheet) {
     List<Mark.Text> texts =
-        page(PaperFormat.A4).sheets().get(0).singleMarks().stream()
+        sheet.singleMarks().stream()
             .filter(Mark.Text.class::isInstance)
             .map(Mark.Text.class::cast)
             .toList();
@@ -42,6 +61,57 @@ class ComparisonPageTest {
             .isFalse();
       }
     }
+  }
+
+  /** Forty different paints, the last eight exchanged: as much as a large box has. */
+  @Test
+  void largeLineupsStayOnOnePageWithoutCollidingText() {
+    List<Paint> shelf = new ArrayList<>();
+    List<Well> wells = new ArrayList<>();
+    Map<String, Filling> before = new LinkedHashMap<>();
+    Map<String, Filling> after = new LinkedHashMap<>();
+    Paint pattern = DemoKit.read(LIBRARY).shelf().paints().get(0);
+    for (int i = 0; i < 48; i++) {
+      Pigment pigment = LIBRARY.pigments().get(i);
+      shelf.add(
+          new Paint(
+              "p" + i,
+              pigment.commonName(),
+              "",
+              List.of(new PigmentShare(pigment.name(), 1)),
+              pattern.handling(),
+              Ownership.OWNED,
+              Optional.empty(),
+              ""));
+    }
+    for (int i = 0; i < 40; i++) {
+      String id = "w" + i;
+      wells.add(new Well(id, "" + (i + 1), WellKind.HALF_PAN, i % 10 * 18, i / 10 * 21, 17, 20));
+      before.put(id, new Filling("p" + i, Fill.FULL));
+      after.put(id, new Filling("p" + (i < 32 ? i : i + 8), Fill.FULL));
+    }
+    Kit kit =
+        Kit.empty("large")
+            .withShelf(new Shelf(shelf))
+            .withBoxes(
+                List.of(new Box("box", "box", 180, 90, 180, 90, wells)),
+                List.of(
+                    new Lineup("before", "before", "box", before),
+                    new Lineup("after", "after", "box", after)));
+    Judge judge = new Judge(LIBRARY);
+    Papers papers =
+        ComparisonPage.of(
+            judge.judge(kit, "before", () -> false),
+            judge.judge(kit, "after", () -> false),
+            "before",
+            "after",
+            List.of(),
+            PaperFormat.A4);
+    assertThat(papers.sheets()).hasSize(1);
+    Sheet sheet = papers.sheets().get(0);
+    assertThat(sheet.singleMarks()).allMatch(mark -> sheet.area().contains(mark.bounds(), 0.02));
+    noTextsCollide(sheet);
+    assertThat(text(sheet)).contains("into well 40.");
   }
 
   private static Papers page(PaperFormat paper) {

@@ -17,6 +17,7 @@ import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.kit.Kit;
 import org.panwright.paint.Paint;
+import org.panwright.words.ArrangeWords;
 import org.panwright.words.ChooseViewWords;
 import org.panwright.words.ChooseWords;
 
@@ -29,7 +30,10 @@ public final class ChooseView extends BorderPane {
   private final Label status = sentence(ChooseViewWords.START);
   private final ProgressBar bar = new ProgressBar(0);
 
-  public ChooseView(ChooseModel model, ToneBook tones, Dialogs dialogs) {
+  /**
+   * @param arrange asks how the lineup looked at is to be laid into its wells
+   */
+  public ChooseView(ChooseModel model, ToneBook tones, Dialogs dialogs, Runnable arrange) {
     this.model = model;
     this.tones = tones;
     this.dialogs = dialogs;
@@ -50,10 +54,15 @@ public final class ChooseView extends BorderPane {
         });
     stop.disableProperty().bind(model.runningProperty().not());
     bar.visibleProperty().bind(model.runningProperty());
-    bar.setPrefWidth(160);
+    bar.setPrefWidth(110);
+    Button lay = new Button(ArrangeWords.LINE);
+    lay.setOnAction(event -> arrange.run());
+    lay.disableProperty().bind(model.session().lineupProperty().map(Optional::isEmpty));
+    HBox looked = new HBox(lay);
+    looked.getStyleClass().add("choose-looked");
     HBox buttons = new HBox(8, propose, stop, bar);
     buttons.getStyleClass().add("choose-buttons");
-    VBox conditions = new VBox(left, buttons);
+    VBox conditions = new VBox(left, buttons, looked);
     VBox.setVgrow(left, Priority.ALWAYS);
     setLeft(conditions);
     proposals.getStyleClass().add("choose-proposals");

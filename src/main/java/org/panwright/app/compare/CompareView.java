@@ -26,15 +26,17 @@ import org.panwright.kit.Kit;
 import org.panwright.kit.Outing;
 import org.panwright.mixing.Ratio;
 import org.panwright.paint.Paint;
-import org.panwright.words.PaperViewWords;
+import org.panwright.words.ArrangeWords;
 import org.panwright.words.CompareWords;
 import org.panwright.words.FileProblemWords;
+import org.panwright.words.PaperViewWords;
 
 /** Two lineups side by side: boxes above, grids below, what is won and lost on the right. */
 public final class CompareView extends BorderPane {
   private final CompareModel model;
   private final ToneBook tones;
   private final Dialogs dialogs;
+  private final Runnable arrange;
   private final ComboBox<Side> first = new ComboBox<>();
   private final ComboBox<Side> second = new ComboBox<>();
   private final ComboBox<Paint> out = new ComboBox<>();
@@ -52,10 +54,14 @@ public final class CompareView extends BorderPane {
   private final GridPane both = new GridPane();
   private boolean following;
 
-  public CompareView(CompareModel model, ToneBook tones, Dialogs dialogs) {
+  /**
+   * @param arrange asks how the lineup looked at is to be laid into its wells
+   */
+  public CompareView(CompareModel model, ToneBook tones, Dialogs dialogs, Runnable arrange) {
     this.model = model;
     this.tones = tones;
     this.dialogs = dialogs;
+    this.arrange = arrange;
     getStyleClass().addAll("pane", "compare");
     setTop(bar());
     layBoth();
@@ -101,6 +107,9 @@ public final class CompareView extends BorderPane {
           }
         });
     exchange.disableProperty().bind(out.valueProperty().isNull().or(in.valueProperty().isNull()));
+    Button lay = new Button(ArrangeWords.LINE);
+    lay.setOnAction(event -> arrange.run());
+    lay.disableProperty().bind(model.session().lineupProperty().map(Optional::isEmpty));
     Button save = new Button(CompareWords.SAVE);
     save.setOnAction(event -> save());
     save.disableProperty().bind(model.comparedProperty().map(Optional::isEmpty));
@@ -109,7 +118,7 @@ public final class CompareView extends BorderPane {
             group(soft(CompareWords.FIRST), first, turn, soft(CompareWords.SECOND), second),
             group(soft(CompareWords.SWAP), out, in, exchange),
             group(soft(CompareWords.OUTING), outing),
-            group(save, status));
+            group(lay, save, status));
     return bar;
   }
 

@@ -43,7 +43,10 @@ class ChooseWindowTest {
             Sessions.AT_ONCE,
             Sessions::fail);
     Scene scene =
-        new Scene(new ChooseView(model, new ToneBook(library), new ScriptedDialogs()), 1100, 640);
+        new Scene(
+            new ChooseView(model, new ToneBook(library), new ScriptedDialogs(), () -> {}),
+            1100,
+            640);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);
     stage.show();

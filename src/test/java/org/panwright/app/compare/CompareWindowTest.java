@@ -55,7 +55,8 @@ class CompareWindowTest {
             Sessions.AT_ONCE,
             Sessions.AT_ONCE,
             Sessions::fail);
-    CompareView view = new CompareView(model, new ToneBook(library), new ScriptedDialogs());
+    CompareView view =
+        new CompareView(model, new ToneBook(library), new ScriptedDialogs(), () -> {});
     Scene scene = new Scene(view, 1100, 640);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);
