@@ -145,7 +145,7 @@ public final class BoxEditorWords {
   public static final String DEPTH_PROMPT = "not measured";
 
   /** Adds rows and columns to what is there. */
-  public static final String ADD_ROWS = "Add beneath";
+  public static final String ADD_ROWS = "Add rows";
 
   /** Field. */
   public static final String PAN = "Pan";

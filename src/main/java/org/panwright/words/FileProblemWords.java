@@ -99,10 +99,10 @@ public final class FileProblemWords {
       return "Check the name, or look for the file where you moved it.";
     } else if (problem instanceof FileProblem.CannotRead) {
       return "Check that it is a file, that the disk is connected and that you may read it.";
-    } else if (problem instanceof FileProblem.TooLarge
-        || problem instanceof FileProblem.NotABox
-        || problem instanceof FileProblem.NotAKit) {
+    } else if (problem instanceof FileProblem.TooLarge || problem instanceof FileProblem.NotAKit) {
       return "Choose a file that ends in .kit.json. " + LOST_NOTHING;
+    } else if (problem instanceof FileProblem.NotABox) {
+      return "Choose a file that ends in .box.json. " + LOST_NOTHING;
     } else if (problem instanceof FileProblem.Empty
         || problem instanceof FileProblem.CutShort
         || problem instanceof FileProblem.NotJson) {
@@ -154,6 +154,10 @@ public final class FileProblemWords {
       case "fillings" -> "The paint in a well";
       case "outings" -> "The outing";
       case "subjects" -> "The subject colour";
+      case "tubes" -> "The tube";
+      case "filled" -> "What is in a well";
+      case "pans" -> "The kind of pan";
+      case "parts" -> "The part of a box";
       default -> "The part " + path;
     };
   }

@@ -20,6 +20,8 @@ import org.panwright.words.BoxEditorWords;
 
 /** The drawing with its hint on the left; sizes and the well picked on the right. */
 final class BoxEditorView extends HBox {
+  private static final double TOLD_HEIGHT = 76;
+
   private final BoxEditorModel model;
   private final TextField name = new TextField();
 
@@ -39,15 +41,13 @@ final class BoxEditorView extends HBox {
     redo.disableProperty().bind(model.redoableProperty().not());
     Label fit = sentence("", "soft");
     fit.textProperty().bind(model.fitProperty());
+    fit.managedProperty().bind(model.fitProperty().map(text -> !text.isEmpty()));
+    VBox told =
+        new VBox(4, fit, problem(model.problemProperty()), problem(model.leavingProperty()));
+    // As high with one line as with four, so that the drawing stays where it is under the mouse.
+    told.setMinHeight(TOLD_HEIGHT);
     VBox left =
-        new VBox(
-            10,
-            sketch,
-            new HBox(8, undo, redo),
-            sentence(BoxEditorWords.HINT, "soft"),
-            fit,
-            problem(model.problemProperty()),
-            problem(model.leavingProperty()));
+        new VBox(10, sketch, new HBox(8, undo, redo), sentence(BoxEditorWords.HINT, "soft"), told);
     left.setPrefWidth(570);
     HBox.setHgrow(left, Priority.ALWAYS);
     VBox right =

@@ -103,7 +103,15 @@ final class BoxSketch extends CanvasRegion {
     pen.setLineDashes(part.kind() == FixtureKind.MIXING_AREA ? 0 : 4);
     pen.strokeRoundRect(x, y, w, h, round, round);
     pen.setLineDashes(0);
-    if (h > 16) {
+    boolean covered =
+        !part.inLid()
+            && part.isSized()
+            && model.draft().wells().stream()
+                .anyMatch(
+                    well ->
+                        model.draft().wellProblem(well).isEmpty()
+                            && part.toFixture().isUnder(well.toWell()));
+    if (h > 16 && !covered) {
       pen.setFill(soft());
       pen.fillText(BoxEditorWords.part(part.kind()), x + w / 2, y + h / 2, Math.max(4, w - 4));
     }

@@ -1,6 +1,7 @@
 package org.panwright.app.boxes;
 
 import java.util.Optional;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
@@ -53,7 +54,9 @@ final class PartFields extends VBox {
                     () ->
                         model.changePart(p -> p.thick(TypedNumber.read(now).orElse(Double.NaN)))));
     FormGrid grid = new FormGrid();
-    grid.row(BoxEditorWords.KIND_OF_PART, new HBox(10, kind, inLid));
+    HBox kindAndPlace = new HBox(10, kind, inLid);
+    kindAndPlace.setAlignment(Pos.CENTER_LEFT);
+    grid.row(BoxEditorWords.KIND_OF_PART, kindAndPlace);
     grid.row(BoxEditorWords.PLACE, place);
     grid.row(BoxEditorWords.SIZE, size);
     grid.row(BoxEditorWords.THICK, thick);

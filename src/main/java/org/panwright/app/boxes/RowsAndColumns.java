@@ -6,6 +6,7 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Spinner;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.kit.WellKind;
@@ -29,6 +30,8 @@ final class RowsAndColumns {
     layOut.setOnAction(
         pressed ->
             model.layOut(kind.getValue(), rows.getValue(), columns.getValue(), dabs.getValue()));
+    layOut.setMinWidth(Region.USE_PREF_SIZE);
+    add.setMinWidth(Region.USE_PREF_SIZE);
     add.setOnAction(pressed -> model.addRows(kind.getValue(), rows.getValue(), columns.getValue()));
   }
 
