@@ -16,13 +16,13 @@ public final class SubjectWords {
   public static final String PHOTOS = "Photos (PNG, JPEG)";
   public static final String COLOURS = "Colours";
   public static final String HOW_MANY = "How many colours to take from the photo";
-  public static final String TAKE = "Take colours from the photo";
+  public static final String TAKE = "Take its colours";
   public static final String PAINTED = "As this lineup paints it";
   public static final String PAINTED_HELP =
       "Left of the line the photo, right of it every colour as the nearest one this lineup mixes;"
           + " drag the line, or move it with the arrow keys";
   public static final String NO_PHOTO =
-      "Open a photo of the place to see its colours and how to mix them.\n"
+      "Open a photo of the place, or drop one here, to see its colours and how to mix them.\n"
           + "The photo stays where it is; the kit keeps only the colours and the name of the file.";
   public static final String NO_COLOURS =
       "No colours yet. Open a photo, click in it and keep the colour, or type one.";

@@ -29,6 +29,11 @@ public final class FindingsModel {
             newest.map(j -> new Shown(j.kit(), j.findings(), j.muted())).orElse(Shown.NOTHING));
   }
 
+  /** The judgement the findings are from. */
+  Optional<Judgement> judgement() {
+    return judgement.getValue();
+  }
+
   /** Shows in every view what a finding's cure would bring. */
   void tryCure(Finding finding) {
     finding.cure().ifPresent(session::preview);

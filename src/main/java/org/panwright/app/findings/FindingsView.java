@@ -18,6 +18,7 @@ public final class FindingsView extends VBox {
   private final FindingsModel model;
   private final VBox list = new VBox();
   private final Label count = new Label();
+  private final FiguresFolds figures = new FiguresFolds();
   private final BooleanProperty mutedOpen = new SimpleBooleanProperty();
 
   public FindingsView(FindingsModel model) {
@@ -50,8 +51,13 @@ public final class FindingsView extends VBox {
     }
     shown.findings().forEach(finding -> rows.add(new FindingCard(model, finding, shown.kit())));
     if (!shown.muted().isEmpty()) {
-      rows.add(new MutedFindings(model, shown.muted(), shown.kit(), mutedOpen));
+      rows.add(
+          new Fold(
+              FindingListWords.muted(shown.muted().size()),
+              shown.muted().stream().map(m -> new MutedCard(model, m, shown.kit())).toList(),
+              mutedOpen));
     }
+    model.judgement().ifPresent(judgement -> rows.addAll(figures.of(judgement)));
     list.getChildren().setAll(rows);
   }
 }

@@ -1,7 +1,9 @@
 package org.panwright.app.subject;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.Image;
@@ -10,6 +12,7 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.input.TransferMode;
 import org.panwright.app.fx.CanvasRegion;
 import org.panwright.words.SubjectWords;
 
@@ -32,8 +35,9 @@ final class PhotoCanvas extends CanvasRegion {
 
   /**
    * @param pick told the pixel that is clicked
+   * @param open told a file that is dropped
    */
-  PhotoCanvas(BiConsumer<Integer, Integer> pick) {
+  PhotoCanvas(BiConsumer<Integer, Integer> pick, Consumer<Path> open) {
     this.pick = pick;
     getStyleClass().add("photo-canvas");
     setFocusTraversable(true);
@@ -43,6 +47,19 @@ final class PhotoCanvas extends CanvasRegion {
     setOnMouseMoved(e -> setCursor(isOnLine(e) ? Cursor.H_RESIZE : Cursor.CROSSHAIR));
     setOnMouseClicked(this::click);
     setOnKeyPressed(this::key);
+    setOnDragOver(
+        event -> {
+          if (event.getDragboard().hasFiles()) {
+            event.acceptTransferModes(TransferMode.COPY);
+          }
+        });
+    setOnDragDropped(
+        event -> {
+          event.setDropCompleted(event.getDragboard().hasFiles());
+          event.getDragboard().getFiles().stream()
+              .findFirst()
+              .ifPresent(file -> open.accept(file.toPath()));
+        });
   }
 
   void showPhoto(Optional<Photo> shown) {

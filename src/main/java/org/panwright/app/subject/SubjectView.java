@@ -48,7 +48,7 @@ public final class SubjectView extends SplitPane {
     this.model = model;
     this.recipes = recipes;
     this.dialogs = dialogs;
-    canvas = new PhotoCanvas(model::pick);
+    canvas = new PhotoCanvas(model::pick, model::open);
     getStyleClass().add("subject-view");
     getItems().setAll(photoSide(), colourSide(ways));
     setDividerPositions(0.6);
@@ -164,6 +164,7 @@ public final class SubjectView extends SplitPane {
 
   private Node typing() {
     TextField text = new TextField();
+    text.setId("subject-colour");
     text.setPromptText(RecipeViewWords.TYPE_PROMPT);
     text.setAccessibleText(RecipeViewWords.TYPE);
     HBox.setHgrow(text, Priority.ALWAYS);

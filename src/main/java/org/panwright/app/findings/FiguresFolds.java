@@ -1,0 +1,73 @@
+package org.panwright.app.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.panwright.analysis.Earning;
+import org.panwright.analysis.Judgement;
+import org.panwright.analysis.StandIn;
+import org.panwright.words.LineupFigureWords;
+
+/** The figures behind the findings, folded up at the end of the list. */
+final class FiguresFolds {
+  private final BooleanProperty paintsOpen = new SimpleBooleanProperty();
+  private final BooleanProperty balanceOpen = new SimpleBooleanProperty();
+  private final BooleanProperty greysOpen = new SimpleBooleanProperty();
+
+  /** The parts for a judgement; none for an empty lineup. */
+  List<Node> of(Judgement judgement) {
+    if (judgement.earnings().isEmpty()) {
+      return List.of();
+    }
+    List<Node> folds = new ArrayList<>();
+    folds.add(new Fold(LineupFigureWords.PAINTS, paints(judgement), paintsOpen));
+    folds.add(
+        new Fold(
+            LineupFigureWords.BALANCE,
+            lines(LineupFigureWords.balance(judgement.balance(), judgement.kit())),
+            balanceOpen));
+    List<Node> greys = lines(LineupFigureWords.greys(judgement.mud().greys(), judgement.kit()));
+    if (!greys.isEmpty()) {
+      folds.add(new Fold(LineupFigureWords.GREYS, greys, greysOpen));
+    }
+    return folds;
+  }
+
+  private static List<Node> paints(Judgement judgement) {
+    List<Node> rows = new ArrayList<>();
+    for (Earning earning : judgement.earnings()) {
+      VBox row = new VBox(line(LineupFigureWords.earns(earning, judgement)));
+      Optional<StandIn> standIn =
+          judgement.standIns().stream()
+              .filter(s -> s.paintId().equals(earning.paintId()))
+              .findFirst();
+      standIn.ifPresent(
+          s -> {
+            Label nearest = line(LineupFigureWords.nearest(s, judgement.kit()));
+            nearest.getStyleClass().addAll("soft", "small");
+            row.getChildren().add(nearest);
+          });
+      rows.add(row);
+    }
+    return rows;
+  }
+
+  private static List<Node> lines(List<String> words) {
+    List<Node> lines = new ArrayList<>();
+    words.forEach(line -> lines.add(line(line)));
+    return lines;
+  }
+
+  private static Label line(String words) {
+    Label line = new Label(words);
+    line.setWrapText(true);
+    line.setMinHeight(Region.USE_PREF_SIZE);
+    return line;
+  }
+}
