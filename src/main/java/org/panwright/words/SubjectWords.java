@@ -22,8 +22,8 @@ public final class SubjectWords {
       "Left of the line the photo, right of it every colour as the nearest one this lineup mixes;"
           + " drag the line, or move it with the arrow keys";
   public static final String NO_PHOTO =
-      "Open a photo of the place, or drop one here, to see its colours and how to mix them.\n"
-          + "The photo stays where it is; the kit keeps only the colours and the name of the file.";
+      "Open a photo of the place, or drop one here, to see its colours and how to mix them."
+          + " The photo stays where it is; the kit keeps only the colours and the name of the file.";
   public static final String NO_COLOURS =
       "No colours yet. Open a photo, click in it and keep the colour, or type one.";
   public static final String OUTING = "Outing";
