@@ -75,6 +75,7 @@ final class FurtherViews {
             Platform::runLater,
             means.faults()::take);
     settled.add(model::isSettled);
+    model.proposeAtFirst();
     return new ChooseView(model, means.tones(), means.dialogs(), means.editors()::arrangeLineup);
   }
 

@@ -8,6 +8,7 @@ import org.panwright.kit.Box;
 import org.panwright.kit.Lineup;
 import org.panwright.mixing.Ratio;
 import org.panwright.paint.Paint;
+import org.panwright.words.ChooseViewWords;
 import org.panwright.words.CompareWords;
 import org.panwright.words.FillViewWords;
 import org.panwright.words.OutingWords;
@@ -29,6 +30,8 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("plan-dark", 1440, 900, Theme.DARK, w -> w.showPlace(0)),
           new Shot("mix", 1440, 900, Theme.LIGHT, Shot::pickMix),
           new Shot("compare", 1440, 900, Theme.LIGHT, w -> w.showPlace(CompareWords.TITLE)),
+          new Shot("choose", 1440, 900, Theme.LIGHT, w -> w.showPlace(ChooseViewWords.TITLE)),
+          new Shot("arrange", 1280, 800, Theme.LIGHT, Shot::arrange),
           new Shot("paint-page", 1440, 900, Theme.LIGHT, w -> w.editors().openPage(blend(w))),
           new Shot("fill", 1440, 900, Theme.LIGHT, w -> w.showPlace(FillViewWords.FILL)),
           new Shot("outing", 1440, 900, Theme.LIGHT, w -> w.showPlace(OutingWords.VIEW)),
@@ -41,6 +44,7 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
       List.of(
           new Shot("plan-small", 1100, 700, Theme.LIGHT, Shot::plan),
           new Shot("plan-large", 1920, 1080, Theme.DARK, Shot::plan),
+          new Shot("choose-small", 1100, 700, Theme.DARK, w -> w.showPlace(ChooseViewWords.TITLE)),
           new Shot("compare-small", 1100, 700, Theme.DARK, w -> w.showPlace(CompareWords.TITLE)),
           new Shot("fill-small", 1100, 700, Theme.DARK, w -> w.showPlace(FillViewWords.FILL)),
           new Shot("outing-small", 1100, 700, Theme.DARK, w -> w.showPlace(OutingWords.VIEW)),
@@ -72,6 +76,11 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
         .session()
         .selectionProperty()
         .set(new Selection.OfMix(paints.get(0), paints.get(paints.size() / 2), Ratio.EVEN));
+  }
+
+  private static void arrange(Workbench workbench) {
+    plan(workbench);
+    workbench.editors().arrangeLineup();
   }
 
   private static void editBox(Workbench workbench) {

@@ -31,6 +31,7 @@ import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.WellKind;
+import org.panwright.paint.Ownership;
 import org.panwright.words.ChooseWords;
 
 /** Conditions, the search that follows them, and what it proposes; knows no control. */
@@ -70,8 +71,19 @@ public final class ChooseModel {
     this.home = home;
     this.failures = failures;
     choosing = new Latest<>(away, home);
-    conditions.set(Conditions.of(wells(WellKind.PAN, WellKind.HALF_PAN, 12), dabs()));
+    conditions.set(usual());
     session.historyProperty().addListener(changed -> forgetTheGone());
+  }
+
+  /** As many paints as the box has places, or as are owned if these are fewer. */
+  private Conditions usual() {
+    int owned =
+        (int)
+            session.kit().shelf().paints().stream()
+                .filter(paint -> paint.ownership() == Ownership.OWNED)
+                .count();
+    int wells = Math.min(owned, wells(WellKind.PAN, WellKind.HALF_PAN, 12));
+    return Conditions.of(wells, Math.min(owned - wells, dabs()));
   }
 
   private int wells(WellKind one, WellKind other, int otherwise) {
@@ -134,6 +146,15 @@ public final class ChooseModel {
             lineup ->
                 lineup.fillings().values().stream().anyMatch(f -> f.paintId().equals(paintId)))
         .isPresent();
+  }
+
+  /**
+   * Seeks lineups under the conditions the view starts with, if the shelf has any paint for them.
+   */
+  public void proposeAtFirst() {
+    if (conditions.get().places() > 0) {
+      propose();
+    }
   }
 
   /** Seeks lineups; what was sought before is given up. */
