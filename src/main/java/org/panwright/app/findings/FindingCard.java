@@ -36,6 +36,7 @@ final class FindingCard extends VBox {
     sentence.setWrapText(true);
     sentence.setMinHeight(Region.USE_PREF_SIZE);
     actions.getStyleClass().add("finding-actions");
+    actions.setMinWidth(0);
     FindingWords.action(finding, kit).ifPresent(label -> actions.getChildren().add(cure(label)));
     actions.getChildren().add(mute(heading.getText()));
     getChildren().setAll(heading, sentence, actions);
@@ -45,6 +46,7 @@ final class FindingCard extends VBox {
     Button cure = new Button(label);
     cure.setWrapText(true);
     cure.setMinHeight(Region.USE_PREF_SIZE);
+    cure.maxWidthProperty().bind(actions.widthProperty());
     cure.setAccessibleHelp(FindingListWords.CURE_HELP);
     cure.setOnMouseEntered(e -> model.tryCure(finding));
     cure.setOnMouseExited(e -> model.endTrial());
