@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.swatch.CoatTable;
@@ -49,10 +50,10 @@ final class MixCheck implements Command {
     boolean byColour = isColour(arguments.value("from").orElse("spectra"));
 
     SwatchSet set = swatches(fitFile, byColour);
-    List<CoatTable.Row> mixes = mixes(fitFile, testFile, set);
+    List<CoatTable.Row> mixes = mixes(fitFile, testFile, set, err);
     FitReport report = fit(fitFile, set);
     Reading paper = set.swatches().get(0).ground();
-    ScreenAverage screen = new ScreenAverage(set);
+    ScreenAverage screen = new ScreenAverage(set, report, paper);
     List<Lab> read = new ArrayList<>();
     List<Lab> predicted = new ArrayList<>();
     List<Lab> averaged = new ArrayList<>();
@@ -86,24 +87,33 @@ final class MixCheck implements Command {
     }
   }
 
-  private static List<CoatTable.Row> mixes(String fitFile, String testFile, SwatchSet set)
-      throws BadUseException {
-    List<CoatTable.Row> mixes = table(testFile).coats();
-    if (mixes.isEmpty()) {
+  /** The coats of the test whose paints were all fitted; of the others the painter is told. */
+  private static List<CoatTable.Row> mixes(
+      String fitFile, String testFile, SwatchSet set, PrintStream err) throws BadUseException {
+    List<CoatTable.Row> coats = table(testFile).coats();
+    if (coats.isEmpty()) {
       throw new BadUseException(MixCheckWords.nothingToTest(testFile));
     }
     Set<String> known = Set.copyOf(set.paints());
-    ScreenAverage screen = new ScreenAverage(set);
-    for (CoatTable.Row mix : mixes) {
-      for (PaintLoad share : mix.paints()) {
-        if (!known.contains(share.paint())) {
-          throw new BadUseException(
-              MixCheckWords.paintNotFitted(testFile, mix.name(), share.paint(), fitFile));
-        }
-        if (!screen.knows(List.of(share))) {
-          throw new BadUseException(MixCheckWords.paintNeverAlone(fitFile, share.paint()));
-        }
+    List<CoatTable.Row> mixes = new ArrayList<>();
+    Set<String> unknown = new TreeSet<>();
+    for (CoatTable.Row coat : coats) {
+      List<String> strange =
+          coat.paints().stream().map(PaintLoad::paint).filter(p -> !known.contains(p)).toList();
+      unknown.addAll(strange);
+      if (strange.isEmpty()) {
+        mixes.add(coat);
       }
+    }
+    if (mixes.isEmpty()) {
+      CoatTable.Row first = coats.get(0);
+      throw new BadUseException(
+          MixCheckWords.paintNotFitted(testFile, first.name(), unknown.iterator().next(), fitFile));
+    }
+    if (mixes.size() < coats.size()) {
+      err.println(
+          MixCheckWords.leftOut(
+              testFile, coats.size() - mixes.size(), fitFile, List.copyOf(unknown)));
     }
     return mixes;
   }

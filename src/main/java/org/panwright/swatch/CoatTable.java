@@ -12,13 +12,19 @@ import java.util.Set;
  *
  * <p>Columns: {@code sample}; for each paint of a coat a pair {@code paint_a}, {@code ml_a}, then
  * {@code paint_b}, {@code ml_b} and so on; then the readings, as {@link ReadingColumns} finds them.
- * Cells of a paint not used stay empty. A row without any paint is the bare paper. Lines that begin
- * with # are remarks.
+ * Cells of a paint not used stay empty; an empty amount, or no column of amounts, is an amount
+ * nobody knows, which is fitted. A row without any paint is the bare paper. Lines that begin with #
+ * are remarks.
  *
  * @param paper the reading of the bare paper, if the file has one
  * @param coats the other rows in order
  */
 public record CoatTable(Optional<Reading> paper, List<Row> coats) {
+  /** What a coat has of a paint if nobody knows: one usual coat. */
+  private static final double UNKNOWN_LOAD = 1;
+
+  private static final double DOUBT_OF_UNKNOWN = 0.7;
+
   public CoatTable {
     coats = List.copyOf(coats);
   }
@@ -27,10 +33,11 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
    * One coat.
    *
    * @param name the sample's name
-   * @param paints what lies in it
+   * @param paints what lies in it; a load that was not given is a {@link #UNKNOWN_LOAD}
    * @param reading of the dry coat
+   * @param measured whether every load was given
    */
-  public record Row(String name, List<PaintLoad> paints, Reading reading) {
+  public record Row(String name, List<PaintLoad> paints, Reading reading, boolean measured) {
     public Row {
       paints = List.copyOf(paints);
     }
@@ -55,7 +62,7 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
               ? new Reading.OfSpectrum(columns.reflectance(row))
               : new Reading.OfColour(columns.lab(row));
       if (!paints.isEmpty()) {
-        coats.add(new Row(name(table, row, sample), paints, reading));
+        coats.add(new Row(name(table, row, sample), paints, reading, isMeasured(row, pairs)));
       } else if (paper.isPresent()) {
         throw new TableFaultException(new TableFault.PaperTwice(row.line()));
       } else {
@@ -76,7 +83,14 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
     }
     return new SwatchSet(
         coats.stream()
-            .map(row -> new Swatch(row.name(), row.paints(), row.reading(), paper.get()))
+            .map(
+                row ->
+                    new Swatch(
+                        row.name(),
+                        row.paints(),
+                        row.reading(),
+                        paper.get(),
+                        row.measured() ? 0 : DOUBT_OF_UNKNOWN))
             .toList());
   }
 
@@ -93,7 +107,7 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
     for (int i = 0; i < table.columns().size(); i++) {
       String column = table.columns().get(i).toLowerCase(Locale.ROOT);
       if (column.startsWith("paint_")) {
-        pairs.add(new int[] {i, require(table, "ml_" + column.substring("paint_".length()))});
+        pairs.add(new int[] {i, table.find("ml_" + column.substring("paint_".length()))});
       }
     }
     if (pairs.isEmpty()) {
@@ -112,6 +126,12 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
     return name;
   }
 
+  private static boolean isMeasured(RawTable.Row row, List<int[]> pairs) {
+    return pairs.stream()
+        .filter(pair -> !row.cells().get(pair[0]).isEmpty())
+        .allMatch(pair -> pair[1] >= 0 && !row.cells().get(pair[1]).isEmpty());
+  }
+
   private static List<PaintLoad> paints(
       RawTable table, ReadingColumns columns, RawTable.Row row, List<int[]> pairs)
       throws TableFaultException {
@@ -119,14 +139,15 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
     Set<String> seen = new HashSet<>();
     for (int[] pair : pairs) {
       String paint = row.cells().get(pair[0]);
-      String column = table.columns().get(pair[1]);
+      boolean given = pair[1] >= 0 && !row.cells().get(pair[1]).isEmpty();
+      String column = pair[1] < 0 ? "" : table.columns().get(pair[1]);
       if (paint.isEmpty()) {
-        if (!row.cells().get(pair[1]).isEmpty()) {
+        if (given) {
           throw new TableFaultException(new TableFault.AmountWithoutPaint(row.line(), column));
         }
         continue;
       }
-      double load = columns.number(row, pair[1]);
+      double load = given ? columns.number(row, pair[1]) : UNKNOWN_LOAD;
       if (!(load > 0)) {
         throw new TableFaultException(
             new TableFault.OutOfRange(row.line(), column, 0, Double.POSITIVE_INFINITY, load));

@@ -52,4 +52,18 @@ public record FitSettings(
       throw new IllegalArgumentException("weights must not be negative, was " + least);
     }
   }
+
+  /** The same with the face of the coats known. */
+  FitSettings on(FittedSurface face) {
+    return new FitSettings(
+        spectral,
+        reconstructed,
+        colour,
+        absorptionBend,
+        scatteringBend,
+        scatteringSlope,
+        scatteringPull,
+        scatteringSpread,
+        Optional.of(face));
+  }
 }

@@ -66,7 +66,7 @@ public record OddCoat(Swatch swatch, double foretold) {
     }
     FitReport report;
     try {
-      report = OpticsFit.of(rest, settings, pigments, outdated);
+      report = GroupedFit.of(rest, settings, pigments, outdated);
     } catch (FitRefusedException tooFewLeft) {
       return Optional.empty();
     }

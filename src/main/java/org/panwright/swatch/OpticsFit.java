@@ -54,7 +54,7 @@ public final class OpticsFit {
   }
 
   /**
-   * Fits all paints of {@code set}.
+   * Fits all paints of {@code set}, together or, where they are many, in groups.
    *
    * @throws FitRefusedException if nothing can be learnt from the set
    */
@@ -69,11 +69,11 @@ public final class OpticsFit {
    */
   public static FitReport of(SwatchSet set, FitSettings settings, BooleanSupplier outdated)
       throws FitRefusedException {
-    return of(set, settings, Map.of(), outdated);
+    return GroupedFit.of(set, settings, Map.of(), outdated);
   }
 
   /**
-   * The same with what is known of the pigments of some paints.
+   * The same, all together, with what is known of the pigments of some paints.
    *
    * @param pigments optics by paint, per unit load, as estimated from names
    */

@@ -50,7 +50,7 @@ public final class PaintFit {
     }
     SwatchSet set = kept.set();
     FitSettings settings = FitSettings.FOR_ENGINE;
-    FitReport report = OpticsFit.of(set, settings, kept.pigments(), outdated);
+    FitReport report = GroupedFit.of(set, settings, kept.pigments(), outdated);
     Optional<OddCoat> odd = OddCoat.in(set, settings, kept.pigments(), report, outdated);
     Map<String, Optics> optics = new LinkedHashMap<>();
     report

@@ -14,17 +14,19 @@ import org.panwright.colour.Srgb;
 public final class ScreenAverage {
   private final List<Swatch> singles;
 
-  /** An average over the coats of single paints in {@code set}. */
-  public ScreenAverage(SwatchSet set) {
-    singles = set.swatches().stream().filter(Swatch::isSingle).toList();
-  }
+  private final FitReport report;
+  private final Reading paper;
 
-  /** Whether every paint has a coat of its own to take its colour from. */
-  public boolean knows(List<PaintLoad> paints) {
-    return paints.stream()
-        .allMatch(
-            share ->
-                singles.stream().anyMatch(s -> s.paints().get(0).paint().equals(share.paint())));
+  /**
+   * An average over the coats of single paints in {@code set}.
+   *
+   * @param report the fit of the set, asked for the colour of paints that have no coat of their own
+   * @param paper beneath them
+   */
+  public ScreenAverage(SwatchSet set, FitReport report, Reading paper) {
+    singles = set.swatches().stream().filter(Swatch::isSingle).toList();
+    this.report = report;
+    this.paper = paper;
   }
 
   /** The average, each paint's colour taken from its coat whose load is nearest. */
@@ -48,10 +50,8 @@ public final class ScreenAverage {
         singles.stream()
             .filter(s -> s.paints().get(0).paint().equals(share.paint()))
             .min(Comparator.comparingDouble(s -> Math.abs(s.totalLoad() - share.load())))
-            .orElseThrow(
-                () -> new IllegalArgumentException("no coat of its own for " + share.paint()))
-            .reading()
-            .lab();
+            .map(s -> s.reading().lab())
+            .orElseGet(() -> Light.D65.lab(report.predict(List.of(share), paper)));
     return GamutFit.ofXyzD65(lab.toXyz(Light.D65.white())).shown();
   }
 }

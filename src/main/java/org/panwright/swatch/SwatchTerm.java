@@ -30,6 +30,7 @@ final class SwatchTerm {
   private final int[] paints;
   private final double[] loads;
   private final double totalLoad;
+  private final double usualLoad;
   private final double[] read;
   private final double[] ground;
   private final double spectralWeight;
@@ -56,6 +57,7 @@ final class SwatchTerm {
     loadDoubt = swatch.loadDoubt();
     paints = swatch.paints().stream().mapToInt(p -> paintNames.indexOf(p.paint())).toArray();
     loads = swatch.paints().stream().mapToDouble(p -> p.load() / usualLoad).toArray();
+    this.usualLoad = usualLoad;
     totalLoad = swatch.totalLoad() / usualLoad;
     read = swatch.reading().reflectance().toArray();
     ground = swatch.ground().reflectance().toArray();
@@ -187,7 +189,7 @@ final class SwatchTerm {
     boolean faceKnown = settings.surface().isPresent();
     FittedSurface surface = settings.surface().orElseGet(unknowns::surface);
     double k2 = surface.k2();
-    double gloss = faceKnown ? 0 : surface.gloss();
+    double gloss = faceKnown ? surface.gloss() * usualLoad : surface.gloss();
     double factor = loadFactor(unknowns);
     double wholeLoad = totalLoad * factor;
     double fade = Math.exp(-gloss * wholeLoad);

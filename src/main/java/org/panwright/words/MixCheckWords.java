@@ -1,5 +1,6 @@
 package org.panwright.words;
 
+import java.util.List;
 import java.util.Locale;
 import org.panwright.swatch.MixErrors;
 
@@ -45,17 +46,19 @@ public final class MixCheckWords {
         .formatted(test, sample, paint, fit);
   }
 
-  /** A paint that has no coat of its own. */
-  public static String paintNeverAlone(String fit, String paint) {
-    return "%s has no coat of %s alone. Add one.".formatted(fit, paint);
+  /** Coats of the test that cannot be predicted, while others can. */
+  public static String leftOut(String test, int coats, String fit, List<String> paints) {
+    return "%s: %s left out, as %s has no coat of %s."
+        .formatted(test, coats == 1 ? "1 coat" : coats + " coats", fit, String.join(", ", paints));
   }
 
   /** The summary for reading. */
   public static String summary(MixErrors law, MixErrors average) {
     return """
-        Mixes predicted: %d
-        %s
-        %s"""
+    Mixes predicted: %d
+    %s
+    %s\
+    """
         .formatted(law.n(), line("Panwright", law), line("Averaging sRGB", average));
   }
 

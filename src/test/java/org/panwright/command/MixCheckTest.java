@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -103,6 +104,43 @@ class MixCheckTest {
 
     String onlyPaper = write("paper.csv", List.of(head(), row("p,,,,", 0, 0)));
     assertSays(onlyPaper + " holds no painted coat", "--fit", fit, "--test", onlyPaper);
+  }
+
+  @Test
+  void coatsOfStrangePaintsAreLeftOutAndTold() throws IOException {
+    String some =
+        write(
+            "some.csv",
+            List.of(
+                head(),
+                row("m,rose,0.5,blue,0.5", 0.5, 0.5),
+                row("n,yellow,0.4,blue,0.4", 0.4, 0.4)));
+    assertThat(console.run("mixcheck", "--fit", fit, "--test", some)).isZero();
+    assertThat(console.said()).contains("Mixes predicted: 1");
+    assertThat(console.complained()).contains("1 coat left out").contains("rose");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "one coat of each   | yellow,1,,; blue,1,,",
+        "blue only in a mix | yellow,1,,; yellow,0.3,,; yellow,0.5,blue,0.5; yellow,0.2,blue,0.6",
+        "no amounts         | yellow,,,; blue,,,",
+      })
+  void aThinFileStillPredicts(String what, String coats) throws IOException {
+    List<String> lines = new ArrayList<>(List.of(head(), row("p,,,,", 0, 0)));
+    for (String coat : coats.split("; ", -1)) {
+      List<String> cells = List.of(coat.split(",", -1));
+      boolean mixed = !cells.get(2).isEmpty();
+      double first = cells.get(1).isEmpty() ? 1 : Double.parseDouble(cells.get(1));
+      double second = mixed ? Double.parseDouble(cells.get(3)) : 0;
+      boolean yellow = cells.get(0).equals("yellow");
+      lines.add(row("c" + lines.size() + "," + coat, yellow ? first : 0, yellow ? second : first));
+    }
+    String thin = write("thin.csv", lines);
+    assertThat(console.run("mixcheck", "--fit", thin, "--test", test, "--json")).isZero();
+    assertThat(console.said()).contains("median");
   }
 
   private void assertSays(String part, String... arguments) {

@@ -55,6 +55,25 @@ class CoatTableTest {
         .isEqualTo(new Reading.OfColour(new Lab(40, 30, -20)));
   }
 
+  @Test
+  void anAmountNobodyKnowsIsInDoubt() throws TableFaultException {
+    String colours = ",LAB_L,LAB_A,LAB_B";
+    SwatchSet empty =
+        CoatTable.read(
+                List.of(
+                    "sample,paint_a,ml_a" + colours,
+                    "paper,,,95,0,2",
+                    "a,x,,40,30,-20",
+                    "b,x,0.5,60,20,-12"))
+            .swatches();
+    assertThat(empty.swatches().get(0).loadDoubt()).isPositive();
+    assertThat(empty.swatches().get(1).loadDoubt()).isZero();
+    SwatchSet without =
+        CoatTable.read(List.of("sample,paint_a" + colours, "paper,,95,0,2", "a,x,40,30,-20"))
+            .swatches();
+    assertThat(without.swatches().get(0).loadDoubt()).isPositive();
+  }
+
   static Stream<Object[]> broken() {
     String good = "a,x,1,,," + readings("0.5");
     return Stream.of(
@@ -98,8 +117,6 @@ class CoatTableTest {
             good.replaceFirst("0.5", "")),
         broken("a missing cell", new TableFault.WrongCellCount(2, 41, 40), HEAD, good.substring(2)),
         broken(
-            "no load", new TableFault.EmptyCell(2, "ml_a"), HEAD, good.replaceFirst("x,1", "x,")),
-        broken(
             "load zero",
             new TableFault.OutOfRange(2, "ml_a", 0, Double.POSITIVE_INFINITY, 0),
             HEAD,
@@ -125,8 +142,6 @@ class CoatTableTest {
             new TableFault.NoColumn("sample"),
             HEAD.replace("sample", "name"),
             good),
-        broken(
-            "no load column", new TableFault.NoColumn("ml_b"), HEAD.replace("ml_b", "drops"), good),
         broken(
             "a column twice",
             new TableFault.ColumnTwice("R380"),
