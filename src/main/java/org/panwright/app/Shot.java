@@ -1,9 +1,11 @@
 package org.panwright.app;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.panwright.app.theme.Theme;
+import org.panwright.colour.Lab;
 import org.panwright.kit.Box;
 import org.panwright.kit.Lineup;
 import org.panwright.mixing.Ratio;
@@ -12,6 +14,7 @@ import org.panwright.words.ChooseViewWords;
 import org.panwright.words.CompareWords;
 import org.panwright.words.FillViewWords;
 import org.panwright.words.OutingWords;
+import org.panwright.words.SubjectWords;
 import org.panwright.words.WindowWords;
 
 /**
@@ -29,6 +32,8 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("plan-light", 1440, 900, Theme.LIGHT, w -> w.showPlace(0)),
           new Shot("plan-dark", 1440, 900, Theme.DARK, w -> w.showPlace(0)),
           new Shot("mix", 1440, 900, Theme.LIGHT, Shot::pickMix),
+          new Shot("recipes", 1440, 900, Theme.LIGHT, Shot::pickColour),
+          new Shot("subject", 1440, 900, Theme.LIGHT, Shot::subject),
           new Shot("compare", 1440, 900, Theme.LIGHT, w -> w.showPlace(CompareWords.TITLE)),
           new Shot("choose", 1440, 900, Theme.LIGHT, w -> w.showPlace(ChooseViewWords.TITLE)),
           new Shot("arrange", 1280, 800, Theme.LIGHT, Shot::arrange),
@@ -44,6 +49,7 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
       List.of(
           new Shot("plan-small", 1100, 700, Theme.LIGHT, Shot::plan),
           new Shot("plan-large", 1920, 1080, Theme.DARK, Shot::plan),
+          new Shot("subject-small", 1100, 700, Theme.DARK, Shot::subject),
           new Shot("choose-small", 1100, 700, Theme.DARK, w -> w.showPlace(ChooseViewWords.TITLE)),
           new Shot("compare-small", 1100, 700, Theme.DARK, w -> w.showPlace(CompareWords.TITLE)),
           new Shot("fill-small", 1100, 700, Theme.DARK, w -> w.showPlace(FillViewWords.FILL)),
@@ -67,6 +73,22 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
   private static void plan(Workbench workbench) {
     workbench.showPlace(0);
     workbench.session().selectionProperty().set(Selection.NOTHING);
+  }
+
+  /** A grey green of the sea. */
+  private static void pickColour(Workbench workbench) {
+    plan(workbench);
+    workbench
+        .session()
+        .selectionProperty()
+        .set(
+            new Selection.OfColour(
+                new Lab(55, -10, -8), "Sea under cloud", Optional.empty(), List.of()));
+  }
+
+  private static void subject(Workbench workbench) {
+    plan(workbench);
+    workbench.showPlace(SubjectWords.PLACE);
   }
 
   private static void pickMix(Workbench workbench) {

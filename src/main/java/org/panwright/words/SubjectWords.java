@@ -22,15 +22,15 @@ public final class SubjectWords {
       "Left of the line the photo, right of it every colour as the nearest one this lineup mixes;"
           + " drag the line, or move it with the arrow keys";
   public static final String NO_PHOTO =
-      "Open a photo of the place, or drop one here, to see its colours and how to mix them."
-          + " The photo stays where it is; the kit keeps only the colours and the name of the file.";
+      "Open a photo of the place, or drop one here, to see its colours and how to mix them. The"
+          + " photo stays where it is; the kit keeps only the colours and the name of the file.";
   public static final String NO_COLOURS =
       "No colours yet. Open a photo, click in it and keep the colour, or type one.";
   public static final String OUTING = "Outing";
   public static final String ADD = "Add";
   public static final String KEEP = "Keep this colour";
   public static final String REMOVE = "Remove";
-  public static final String REPLACE = "Replace by the picked colour";
+  public static final String REPLACE = "Take picked colour";
   public static final String WAYS = "Other ways";
   public static final String NAME = "Name of the colour";
   public static final String EMPTY_BOX = "No paint in this box.";

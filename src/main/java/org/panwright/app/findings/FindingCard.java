@@ -38,8 +38,10 @@ final class FindingCard extends VBox {
     actions.getStyleClass().add("finding-actions");
     actions.setMinWidth(0);
     FindingWords.action(finding, kit).ifPresent(label -> actions.getChildren().add(cure(label)));
-    actions.getChildren().add(mute(heading.getText()));
-    getChildren().setAll(heading, sentence, actions);
+    HBox head = new HBox(heading, mute(heading.getText()));
+    heading.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(heading, Priority.ALWAYS);
+    getChildren().setAll(head, sentence, actions);
   }
 
   private Button cure(String label) {
@@ -63,16 +65,18 @@ final class FindingCard extends VBox {
     return cure;
   }
 
+  /** The button that mutes; it stands beside the heading, out of the cure's way. */
   private Button mute(String title) {
     Button mute = new Button(FindingListWords.MUTE);
     mute.getStyleClass().addAll("quiet", "small");
+    mute.setMinWidth(Region.USE_PREF_SIZE);
     mute.setTooltip(new Tooltip(FindingListWords.MUTE_HELP));
     mute.setAccessibleText(FindingListWords.mute(title));
     mute.setOnAction(e -> askWhy(mute));
     return mute;
   }
 
-  /** A line for the reason takes the place of the buttons. */
+  /** A line for the reason takes the place of the cure. */
   private void askWhy(Button mute) {
     TextField reason = new TextField();
     reason.setPromptText(FindingListWords.WHY);
