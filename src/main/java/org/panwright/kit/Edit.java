@@ -32,6 +32,7 @@ public sealed interface Edit
         Edit.RemoveLineup,
         Edit.MuteFinding,
         Edit.TellFinding,
+        Edit.SetCardMixes,
         Edit.AddOuting,
         Edit.ChangeOuting,
         Edit.SetSubjects,
@@ -214,6 +215,14 @@ public sealed interface Edit
       Lineup lineup = lineup(kit, lineupId);
       requireIn("muted finding", key, lineup.mute(key));
       return kit.replacing(lineup.withoutMute(key));
+    }
+  }
+
+  /** Puts mixes on a lineup's key card, or those worth having if empty. */
+  record SetCardMixes(String lineupId, Optional<List<KeptMix>> mixes) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.replacing(lineup(kit, lineupId).withCardMixes(mixes));
     }
   }
 

@@ -16,11 +16,18 @@ import java.util.Set;
  * @param boxId the box it is for
  * @param fillings by well id; wells without an entry are empty
  * @param muted findings the painter does not want to be told, each once
+ * @param cardMixes the mixes on its key card, each once; empty for those worth having
  */
 public record Lineup(
-    String id, String name, String boxId, Map<String, Filling> fillings, List<MutedFinding> muted) {
+    String id,
+    String name,
+    String boxId,
+    Map<String, Filling> fillings,
+    List<MutedFinding> muted,
+    Optional<List<KeptMix>> cardMixes) {
   public Lineup {
     muted = List.copyOf(muted);
+    cardMixes = cardMixes.map(List::copyOf);
     fillings = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(fillings));
     if (id.isBlank() || name.isBlank() || boxId.isBlank()) {
       throw new IllegalArgumentException("a lineup needs an id, a name and a box");
@@ -31,6 +38,22 @@ public record Lineup(
         throw new IllegalArgumentException("a finding is muted twice: " + mute.key());
       }
     }
+    Set<String> mixes = new HashSet<>();
+    for (KeptMix mix : cardMixes.orElse(List.of())) {
+      if (!mixes.add(mix.key())) {
+        throw new IllegalArgumentException("a mix is kept twice: " + mix.key());
+      }
+    }
+  }
+
+  /** A lineup whose key card has the mixes worth having. */
+  public Lineup(
+      String id,
+      String name,
+      String boxId,
+      Map<String, Filling> fillings,
+      List<MutedFinding> muted) {
+    this(id, name, boxId, fillings, muted, Optional.empty());
   }
 
   /** A lineup of which every finding is told. */
@@ -61,12 +84,17 @@ public record Lineup(
 
   /** The lineup with other fillings. */
   public Lineup withFillings(Map<String, Filling> changed) {
-    return new Lineup(id, name, boxId, changed, muted);
+    return new Lineup(id, name, boxId, changed, muted, cardMixes);
   }
 
   /** The lineup under another name. */
   public Lineup withName(String newName) {
-    return new Lineup(id, newName, boxId, fillings, muted);
+    return new Lineup(id, newName, boxId, fillings, muted, cardMixes);
+  }
+
+  /** The lineup with these mixes on its key card, or those worth having if empty. */
+  public Lineup withCardMixes(Optional<List<KeptMix>> changed) {
+    return new Lineup(id, name, boxId, fillings, muted, changed);
   }
 
   /** Why a finding is muted, if it is. */
@@ -78,12 +106,17 @@ public record Lineup(
   public Lineup muting(MutedFinding mute) {
     List<MutedFinding> changed = new ArrayList<>(withoutMute(mute.key()).muted);
     changed.add(mute);
-    return new Lineup(id, name, boxId, fillings, changed);
+    return new Lineup(id, name, boxId, fillings, changed, cardMixes);
   }
 
   /** The lineup of which a finding is told again. */
   public Lineup withoutMute(String key) {
     return new Lineup(
-        id, name, boxId, fillings, muted.stream().filter(mute -> !mute.key().equals(key)).toList());
+        id,
+        name,
+        boxId,
+        fillings,
+        muted.stream().filter(mute -> !mute.key().equals(key)).toList(),
+        cardMixes);
   }
 }

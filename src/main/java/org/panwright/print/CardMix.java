@@ -5,9 +5,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.panwright.analysis.UsefulMix;
+import java.util.function.Predicate;
 import org.panwright.analysis.UsefulMixes;
 import org.panwright.colour.GamutFit;
+import org.panwright.kit.KeptMix;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
@@ -18,7 +19,6 @@ import org.panwright.mixing.Portion;
 import org.panwright.mixing.Recipe;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PigmentLibrary;
-import org.panwright.paint.Wash;
 import org.panwright.words.CardWords;
 
 /**
@@ -31,70 +31,85 @@ record CardMix(String words, GamutFit look) {
   /** How many mixes a card has unless the painter chooses. */
   private static final int USUAL = 12;
 
-  /**
-   * The mixes for a lineup's card.
-   *
-   * @param chosen recipes; those with a paint that is not in the lineup are left out; empty for the
-   *     useful ones
-   */
-  static List<CardMix> of(
-      Kit kit, Lineup lineup, PigmentLibrary library, Optional<List<Recipe>> chosen) {
-    List<Paint> paints = LineupPaint.of(kit, lineup.id()).stream().map(LineupPaint::paint).toList();
-    OpticsTable table = OpticsTable.of(paints, library, kit.paper());
-    List<UsefulMix> mixes =
-        chosen
-            .map(recipes -> chosen(kit, table, recipes))
-            .orElseGet(() -> useful(kit, lineup, table));
+  /** The mixes for a lineup's card: those the painter keeps for it, or those worth having. */
+  static List<CardMix> of(Kit kit, Lineup lineup, PigmentLibrary library) {
+    OpticsTable table = table(kit, lineup, library);
     Mixer mixer = new Mixer(table);
     List<CardMix> cardMixes = new ArrayList<>();
-    for (UsefulMix mix : mixes) {
-      GamutFit look = PrintColour.of(mixer.dry(mix.recipe(), kit.washes().load(mix.wash())));
-      cardMixes.add(new CardMix(words(kit, lineup, mix, PaintMarks.look(look.shown())), look));
+    for (KeptMix mix : kept(kit, lineup, table)) {
+      GamutFit look = PrintColour.of(mixer.dry(recipe(mix), kit.washes().load(mix.wash())));
+      String words =
+          CardWords.mix(
+              mix.name(),
+              wells(kit, lineup, mix),
+              recipe(mix),
+              kit,
+              mix.wash(),
+              PaintMarks.look(look.shown()));
+      cardMixes.add(new CardMix(words, look));
     }
     return cardMixes;
   }
 
-  /** The useful mixes of a lineup, those for the subjects of its outings first. */
-  static List<UsefulMix> useful(Kit kit, Lineup lineup, OpticsTable table) {
+  /** The optics of a lineup's paints. */
+  static OpticsTable table(Kit kit, Lineup lineup, PigmentLibrary library) {
+    List<Paint> paints = LineupPaint.of(kit, lineup.id()).stream().map(LineupPaint::paint).toList();
+    return OpticsTable.of(paints, library, kit.paper());
+  }
+
+  /** The mixes on a lineup's card; of those kept, the ones whose paints are aboard. */
+  static List<KeptMix> kept(Kit kit, Lineup lineup, OpticsTable table) {
+    return lineup
+        .cardMixes()
+        .map(mixes -> mixes.stream().filter(mix -> isAboard(mix, table)).toList())
+        .orElseGet(() -> useful(kit, lineup, table));
+  }
+
+  private static boolean isAboard(KeptMix mix, OpticsTable table) {
+    return mix.parts().stream().allMatch(part -> table.ids().contains(part.paintId()));
+  }
+
+  /** The mixes worth having, those for the subjects of the lineup's outings first. */
+  private static List<KeptMix> useful(Kit kit, Lineup lineup, OpticsTable table) {
     List<SubjectColour> subjects =
         kit.outings().stream()
             .filter(outing -> outing.lineupId().equals(Optional.of(lineup.id())))
             .map(Outing::subjects)
             .flatMap(List::stream)
             .toList();
-    return UsefulMixes.of(table, table.ids(), kit.washes(), subjects, USUAL, () -> false);
-  }
-
-  private static List<UsefulMix> chosen(Kit kit, OpticsTable table, List<Recipe> recipes) {
-    Set<String> aboard = new HashSet<>(table.ids());
-    Mixer mixer = new Mixer(table);
-    return recipes.stream()
-        .filter(recipe -> recipe.portions().stream().allMatch(p -> aboard.contains(p.paintId())))
+    return UsefulMixes.of(table, table.ids(), kit.washes(), subjects, USUAL, () -> false).stream()
         .map(
-            recipe ->
-                new UsefulMix(
-                    recipe,
-                    Wash.MILK,
-                    mixer.lab(recipe, kit.washes().load(Wash.MILK)),
-                    Optional.empty()))
+            mix ->
+                new KeptMix(
+                    mix.recipe().portions().stream()
+                        .map(portion -> new KeptMix.Part(portion.paintId(), portion.parts()))
+                        .toList(),
+                    mix.wash(),
+                    mix.subject().orElse("")))
+        .filter(distinctKeys())
         .toList();
   }
 
-  private static String words(Kit kit, Lineup lineup, UsefulMix mix, String look) {
-    List<String> wells = wells(kit, lineup, mix.recipe());
-    return CardWords.mix(mix.subject(), wells, mix.recipe(), kit, mix.wash(), look);
+  private static Predicate<KeptMix> distinctKeys() {
+    Set<String> keys = new HashSet<>();
+    return mix -> keys.add(mix.key());
+  }
+
+  static Recipe recipe(KeptMix mix) {
+    return new Recipe(
+        mix.parts().stream().map(part -> new Portion(part.paintId(), part.parts())).toList());
   }
 
   /** The label of the first well of each paint of a recipe. */
-  static List<String> wells(Kit kit, Lineup lineup, Recipe recipe) {
+  static List<String> wells(Kit kit, Lineup lineup, KeptMix mix) {
     List<String> wells = new ArrayList<>();
-    for (Portion portion : recipe.portions()) {
+    for (KeptMix.Part part : mix.parts()) {
       kit.boxOf(lineup).wells().stream()
           .filter(
               well ->
                   lineup
                       .in(well.id())
-                      .filter(filling -> filling.paintId().equals(portion.paintId()))
+                      .filter(filling -> filling.paintId().equals(part.paintId()))
                       .isPresent())
           .findFirst()
           .ifPresent(well -> wells.add(well.label()));

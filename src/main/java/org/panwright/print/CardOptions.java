@@ -1,9 +1,7 @@
 package org.panwright.print;
 
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.panwright.mixing.Recipe;
 
 /**
  * What the painter chooses about a key card.
@@ -14,16 +12,9 @@ import org.panwright.mixing.Recipe;
  * @param list whether the list of wells is printed even if the card has room for everything
  * @param copies 1..50
  * @param turned whether the list is printed on the other side of the paper, behind its card
- * @param mixes the mixes on the list, as milk; empty for the useful ones
  */
 public record CardOptions(
-    CardFormat format,
-    PaperFormat paper,
-    Fields fields,
-    boolean list,
-    int copies,
-    boolean turned,
-    Optional<List<Recipe>> mixes)
+    CardFormat format, PaperFormat paper, Fields fields, boolean list, int copies, boolean turned)
     implements PaperOrder {
   /** What the swatches of a card hold. */
   public enum Fields {
@@ -35,8 +26,7 @@ public record CardOptions(
 
   /** One card for the lid on A4, with predicted colours. */
   public static final CardOptions USUAL =
-      new CardOptions(
-          CardFormat.LID, PaperFormat.A4, Fields.PREDICTED, false, 1, false, Optional.empty());
+      new CardOptions(CardFormat.LID, PaperFormat.A4, Fields.PREDICTED, false, 1, false);
 
   public CardOptions {
     Objects.requireNonNull(format, "format");
@@ -45,7 +35,6 @@ public record CardOptions(
     if (copies < 1 || copies > 50) {
       throw new IllegalArgumentException("copies must lie in 1..50, were " + copies);
     }
-    mixes = mixes.map(List::copyOf);
   }
 
   @Override
@@ -62,36 +51,31 @@ public record CardOptions(
 
   /** The same with another size of card. */
   public CardOptions withFormat(CardFormat changed) {
-    return new CardOptions(changed, paper, fields, list, copies, turned, mixes);
+    return new CardOptions(changed, paper, fields, list, copies, turned);
   }
 
   @Override
   public CardOptions withPaper(PaperFormat changed) {
-    return new CardOptions(format, changed, fields, list, copies, turned, mixes);
+    return new CardOptions(format, changed, fields, list, copies, turned);
   }
 
   /** The same with predicted or empty fields. */
   public CardOptions withFields(Fields changed) {
-    return new CardOptions(format, paper, changed, list, copies, turned, mixes);
+    return new CardOptions(format, paper, changed, list, copies, turned);
   }
 
   /** The same with or without the list. */
   public CardOptions withList(boolean changed) {
-    return new CardOptions(format, paper, fields, changed, copies, turned, mixes);
+    return new CardOptions(format, paper, fields, changed, copies, turned);
   }
 
   /** The same in another number. */
   public CardOptions withCopies(int changed) {
-    return new CardOptions(format, paper, fields, list, changed, turned, mixes);
+    return new CardOptions(format, paper, fields, list, changed, turned);
   }
 
   /** The same with the list beside the card or behind it. */
   public CardOptions withTurned(boolean changed) {
-    return new CardOptions(format, paper, fields, list, copies, changed, mixes);
-  }
-
-  /** The same with these mixes, or the useful ones if empty. */
-  public CardOptions withMixes(Optional<List<Recipe>> changed) {
-    return new CardOptions(format, paper, fields, list, copies, turned, changed);
+    return new CardOptions(format, paper, fields, list, copies, changed);
   }
 }

@@ -41,7 +41,7 @@ public record KeyCard(Papers papers, List<String> notes) {
             lineup.name(),
             box,
             CardWell.of(kit, lineup, library),
-            CardMix.of(kit, lineup, library, options.mixes()),
+            CardMix.of(kit, lineup, library),
             date,
             options.format(),
             options.fields());

@@ -19,6 +19,7 @@ import org.panwright.colour.Spectrum;
 import org.panwright.kit.Box;
 import org.panwright.kit.Filling;
 import org.panwright.kit.Fixture;
+import org.panwright.kit.KeptMix;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.MutedFinding;
@@ -244,6 +245,26 @@ final class KitWriter {
             Map.Entry::getKey,
             this::filling));
     putList(node, "muted", list(here, "muted", lineup.muted(), MutedFinding::key, this::muted));
+    lineup
+        .cardMixes()
+        .ifPresent(
+            mixes ->
+                node.set("cardMixes", list(here, "cardMixes", mixes, KeptMix::key, this::mix)));
+    return finish(here, node);
+  }
+
+  private ObjectNode mix(Address here, KeptMix mix) {
+    ObjectNode node = group();
+    node.set("parts", list(here, "parts", mix.parts(), KeptMix.Part::paintId, this::part));
+    node.put("wash", Spelling.of(mix.wash()));
+    putText(node, "name", mix.name());
+    return finish(here, node);
+  }
+
+  private ObjectNode part(Address here, KeptMix.Part part) {
+    ObjectNode node = group();
+    node.put("paint", part.paintId());
+    node.put("parts", part.parts());
     return finish(here, node);
   }
 

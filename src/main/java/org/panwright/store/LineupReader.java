@@ -4,11 +4,13 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.panwright.kit.Box;
 import org.panwright.kit.FileProblem.FieldFault;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Filling;
+import org.panwright.kit.KeptMix;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.MutedFinding;
 import org.panwright.paint.Shelf;
@@ -42,9 +44,14 @@ final class LineupReader {
     reading.parts(
         here, entry.at("fillings"), filling -> fill(here, filling.group(), box, fillings));
     List<MutedFinding> muted = muted(here, entry.at("muted"));
+    Field mixes = entry.at("cardMixes");
+    Optional<List<KeptMix>> cardMixes =
+        mixes.isPresent()
+            ? Optional.of(new MixReader(reading, here).mixes(mixes))
+            : Optional.empty();
     reading.keepRest(here, entry);
     taken.add(id);
-    return new Lineup(id, name, box.id(), fillings, muted);
+    return new Lineup(id, name, box.id(), fillings, muted, cardMixes);
   }
 
   private List<MutedFinding> muted(Address lineup, Field list) throws BadFieldException {

@@ -5,7 +5,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Kit;
@@ -137,19 +136,14 @@ public final class CardWords {
    * A mix in one line, for example "Wet sand: 10 + 3, 2 parts Cobalt blue and 1 part Raw sienna,
    * milk: greyed blue".
    *
-   * @param subject the subject colour it is for, if any
+   * @param name what it is for; may be empty
    * @param wells labels of the wells of its paints
    */
   public static String mix(
-      Optional<String> subject,
-      List<String> wells,
-      Recipe recipe,
-      Kit kit,
-      Wash wash,
-      String look) {
+      String name, List<String> wells, Recipe recipe, Kit kit, Wash wash, String look) {
     return "%s%s: %s, %s (%s)"
         .formatted(
-            subject.map(name -> name + ", ").orElse(""),
+            name.isBlank() ? "" : name + ", ",
             String.join(" + ", wells),
             RecipeWords.recipe(recipe, kit),
             PaintWords.label(wash),

@@ -113,6 +113,8 @@ public final class EditWords {
       return "mute a finding";
     } else if (edit instanceof Edit.TellFinding) {
       return "tell a finding again";
+    } else if (edit instanceof Edit.SetCardMixes e) {
+      return "change the mixes on the key card of " + lineup(before, e.lineupId());
     } else if (edit instanceof Edit.SetSubjects e) {
       return "change the subject colours of " + outing(before, e.outingId());
     } else if (edit instanceof Edit.AddOuting e) {

@@ -24,6 +24,7 @@ import org.panwright.paint.PigmentName;
 import org.panwright.paint.PigmentShare;
 import org.panwright.paint.Staining;
 import org.panwright.paint.Transparency;
+import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
 
 /** A painter who does anything at all that the kit in hand allows; the same seed does the same. */
@@ -51,6 +52,20 @@ public final class RandomEdits {
           kit -> any(kit.lineups()).map(l -> new Edit.ChangeLineup(l.withName(fresh("name")))),
           kit -> rarely(any(kit.lineups()).map(l -> new Edit.RemoveLineup(l.id()))),
           kit -> any(kit.lineups()).map(l -> new Edit.MuteFinding(l.id(), fresh("f"), "why not")),
+          kit ->
+              any(kit.lineups())
+                  .map(
+                      l ->
+                          new Edit.SetCardMixes(
+                              l.id(),
+                              Optional.of(
+                                  List.of(
+                                      new KeptMix(
+                                          List.of(
+                                              new KeptMix.Part(fresh("p"), 3),
+                                              new KeptMix.Part(fresh("q"), 1)),
+                                          Wash.MILK,
+                                          "mud"))))),
           kit ->
               any(kit.lineups())
                   .flatMap(l -> any(l.muted()).map(m -> new Edit.TellFinding(l.id(), m.key()))),

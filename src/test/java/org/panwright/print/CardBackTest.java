@@ -14,8 +14,9 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.panwright.kit.KeptMix;
 import org.panwright.kit.Kit;
-import org.panwright.mixing.Recipe;
+import org.panwright.paint.Wash;
 
 /** The list of a key card with its mixes, beside the card and behind it. */
 class CardBackTest {
@@ -35,14 +36,9 @@ class CardBackTest {
 
   @Test
   void chosenMixesTakeThePlaceOfTheUsefulOnes() {
-    CardOptions chosen =
-        CardOptions.USUAL
-            .withList(true)
-            .withMixes(
-                Optional.of(
-                    List.of(Recipe.of("p0", 2, "p4", 1), Recipe.of("p1", 1, "not aboard", 1))));
+    Kit kept = keeping(mix("p0", 2, "p4", 1), mix("p1", 1, "not aboard", 1));
 
-    assertThat(texts(CardKits.card(TWELVE, chosen).papers()))
+    assertThat(texts(CardKits.card(kept, CardOptions.USUAL.withList(true)).papers()))
         .filteredOn(text -> text.matches("\\d+ \\+ .*"))
         .singleElement()
         .asString()
@@ -51,9 +47,7 @@ class CardBackTest {
 
   @Test
   void noMixesAreShownIfNoneIsChosen() {
-    CardOptions none = CardOptions.USUAL.withList(true).withMixes(Optional.of(List.of()));
-
-    assertThat(texts(CardKits.card(TWELVE, none).papers()))
+    assertThat(texts(CardKits.card(keeping(), CardOptions.USUAL.withList(true)).papers()))
         .doesNotContain("Mixes, in parts of equal strength");
   }
 
@@ -104,6 +98,17 @@ class CardBackTest {
 
     assertThat(card.widthMm()).isEqualTo(123, offset(1e-9));
     assertThat(card.heightMm()).isEqualTo(65, offset(1e-9));
+  }
+
+  private static Kit keeping(KeptMix... mixes) {
+    return TWELVE.replacing(TWELVE.lineups().get(0).withCardMixes(Optional.of(List.of(mixes))));
+  }
+
+  private static KeptMix mix(String first, double firstParts, String second, double secondParts) {
+    return new KeptMix(
+        List.of(new KeptMix.Part(first, firstParts), new KeptMix.Part(second, secondParts)),
+        Wash.MILK,
+        "");
   }
 
   /** The area the cut marks of the first card leave between them. */

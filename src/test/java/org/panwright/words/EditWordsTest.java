@@ -59,6 +59,9 @@ class EditWordsTest {
         Arguments.of(new Edit.MuteFinding(LINEUP, "hue-gap:rose", "no roses"), "mute a finding"),
         Arguments.of(new Edit.TellFinding(LINEUP, "hue-gap:rose"), "tell a finding again"),
         Arguments.of(
+            new Edit.SetCardMixes(LINEUP, Optional.empty()),
+            "change the mixes on the key card of lineup two paints"),
+        Arguments.of(
             new Edit.SetSubjects("o", List.of()), "change the subject colours of an outing"),
         Arguments.of(new Edit.AddOuting(outing), "add outing harbour day"),
         Arguments.of(new Edit.RemoveOuting("o"), "remove an outing"),
@@ -77,7 +80,7 @@ class EditWordsTest {
   void everyKindOfEditHasWords() {
     assertThat(Edit.class.getPermittedSubclasses())
         .as("edits in the table above, or said like one of them")
-        .hasSize(25);
+        .hasSize(26);
     Lineup lineup = KIT.lineups().get(0);
     assertThat(EditWords.of(new Edit.AddLineup(lineup), KIT)).isEqualTo("add lineup two paints");
     assertThat(EditWords.of(new Edit.AddBox(KIT.boxes().get(0)), KIT))

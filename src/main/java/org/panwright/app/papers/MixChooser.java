@@ -13,9 +13,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.kit.KeptMix;
 import org.panwright.mixing.Ratio;
-import org.panwright.mixing.Recipe;
 import org.panwright.paint.Paint;
+import org.panwright.print.CardMixes;
 import org.panwright.words.PaperViewWords;
 import org.panwright.words.RecipeWords;
 
@@ -52,7 +53,7 @@ final class MixChooser extends VBox {
           }
         });
     getChildren().setAll(heading, hint, rows, usual, first, second, new HBox(6, parts, add));
-    choice.recipesProperty().addListener(changed -> show());
+    choice.mixesProperty().addListener(changed -> show());
     show();
   }
 
@@ -65,9 +66,11 @@ final class MixChooser extends VBox {
         .ifPresent(
             kit ->
                 choice
-                    .recipesProperty()
+                    .mixesProperty()
                     .get()
-                    .forEach(recipe -> shown.add(row(recipe, RecipeWords.recipe(recipe, kit)))));
+                    .forEach(
+                        mix ->
+                            shown.add(row(mix, RecipeWords.recipe(CardMixes.recipe(mix), kit)))));
     rows.getChildren().setAll(shown);
     offer(first, 0);
     offer(second, 1);
@@ -83,8 +86,8 @@ final class MixChooser extends VBox {
     }
   }
 
-  private Node row(Recipe recipe, String words) {
-    Label text = new Label(choice.inShort(recipe));
+  private Node row(KeptMix mix, String words) {
+    Label text = new Label(choice.inShort(mix));
     text.setMaxWidth(Double.MAX_VALUE);
     text.setTooltip(new Tooltip(words));
     HBox.setHgrow(text, Priority.ALWAYS);
@@ -93,7 +96,7 @@ final class MixChooser extends VBox {
     remove.setTooltip(new Tooltip(PaperViewWords.removeMix(words)));
     remove.getStyleClass().add("mix-remove");
     remove.setMinWidth(Region.USE_PREF_SIZE);
-    remove.setOnAction(event -> choice.remove(recipe));
+    remove.setOnAction(event -> choice.remove(mix));
     HBox row = new HBox(6, text, remove);
     row.setAlignment(Pos.CENTER_LEFT);
     return row;

@@ -20,6 +20,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.panwright.app.Session;
 import org.panwright.app.fx.Latest;
+import org.panwright.kit.Edit;
 import org.panwright.kit.FileProblem;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
@@ -223,6 +224,11 @@ public final class PapersModel {
   private static Made made(PaperOrder order, Occasion occasion, boolean inGrey) {
     Made made = Made.of(order, occasion);
     return inGrey ? new Made(made.papers().map(Papers::inGrey), made.notes()) : made;
+  }
+
+  /** Changes the kit. */
+  void perform(Edit edit) {
+    session.perform(edit);
   }
 
   /** Work away from the JavaFX thread, where papers are made. */

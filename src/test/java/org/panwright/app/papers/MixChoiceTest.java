@@ -6,25 +6,25 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.panwright.app.Session;
 import org.panwright.app.Sessions;
 import org.panwright.app.ThreePaintKit;
+import org.panwright.kit.KeptMix;
 import org.panwright.mixing.Ratio;
-import org.panwright.mixing.Recipe;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PigmentLibrary;
-import org.panwright.print.CardOptions;
 import org.panwright.print.PaperFormat;
-import org.panwright.print.PaperKind;
 
 class MixChoiceTest {
-  private PapersModel model;
+  private Session session;
   private MixChoice choice;
 
   @BeforeEach
   void open() {
-    model =
+    session = Sessions.on(ThreePaintKit.kit());
+    PapersModel model =
         new PapersModel(
-            Sessions.on(ThreePaintKit.kit()),
+            session,
             new PigmentLibrary(List.of()),
             PaperFormat.A4,
             () -> LocalDate.of(2026, 11, 25),
@@ -37,18 +37,20 @@ class MixChoiceTest {
   @Test
   void theUsefulOnesStandThereAtFirst() {
     assertThat(choice.isOwn()).isFalse();
-    assertThat(choice.recipesProperty().get()).isNotEmpty();
+    assertThat(choice.mixesProperty().get()).isNotEmpty();
   }
 
   @Test
   void oneTakenAwayIsGoneFromTheOrder() {
-    Recipe first = choice.recipesProperty().get().get(0);
+    KeptMix first = choice.mixesProperty().get().get(0);
 
     choice.remove(first);
 
     assertThat(choice.isOwn()).isTrue();
-    assertThat(choice.recipesProperty().get()).doesNotContain(first);
-    assertThat(order().mixes().orElseThrow()).doesNotContain(first);
+    assertThat(choice.mixesProperty().get()).doesNotContain(first);
+    assertThat(kept()).doesNotContain(first);
+    session.undo();
+    assertThat(choice.isOwn()).isFalse();
   }
 
   @Test
@@ -57,8 +59,8 @@ class MixChoiceTest {
     choice.add(paints.get(0), paints.get(1), new Ratio(2, 1));
     choice.add(paints.get(0), paints.get(1), new Ratio(2, 1));
 
-    Recipe added = Recipe.of(paints.get(0).id(), 2, paints.get(1).id(), 1);
-    assertThat(order().mixes().orElseThrow()).endsWith(added).containsOnlyOnce(added);
+    assertThat(kept()).last().extracting(KeptMix::key).asString().contains("*2.0", "*1.0");
+    assertThat(kept()).doesNotHaveDuplicates();
   }
 
   @Test
@@ -72,15 +74,15 @@ class MixChoiceTest {
 
   @Test
   void theUsefulOnesComeBack() {
-    List<Recipe> useful = choice.recipesProperty().get();
+    List<KeptMix> useful = choice.mixesProperty().get();
     choice.remove(useful.get(0));
 
     choice.useUsual();
 
-    assertThat(choice.recipesProperty().get()).isEqualTo(useful);
+    assertThat(choice.mixesProperty().get()).isEqualTo(useful);
   }
 
-  private CardOptions order() {
-    return (CardOptions) model.order(PaperKind.KEY_CARD);
+  private List<KeptMix> kept() {
+    return session.lineup().orElseThrow().cardMixes().orElseThrow();
   }
 }
