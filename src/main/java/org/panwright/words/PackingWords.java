@@ -233,7 +233,10 @@ public final class PackingWords {
     if (ml >= 10) {
       return trimmed(ml, 0) + " ml";
     }
-    return (ml > 0 && ml < 0.01 ? "under 0.01" : trimmed(ml, 2)) + " ml";
+    if (ml > 0 && ml < 0.0005) {
+      return "under 0.001 ml";
+    }
+    return trimmed(ml, ml < 0.1 ? 3 : 2) + " ml";
   }
 
   private static String trimmed(double number, int decimals) {

@@ -26,7 +26,8 @@ class PackingWordsTest {
   @ParameterizedTest
   @CsvSource({
     "0, 0 ml",
-    "0.004, under 0.01 ml",
+    "0.004, 0.004 ml",
+    "0.0004, under 0.001 ml",
     "0.14, 0.14 ml",
     "2, 2 ml",
     "250, 250 ml",

@@ -65,7 +65,8 @@ final class CheckRow extends HBox {
     words.setMinWidth(120);
     words.setPrefWidth(300);
     HBox.setHgrow(words, Priority.ALWAYS);
-    note.setPrefWidth(170);
+    note.setPrefWidth(220);
+    HBox.setHgrow(note, Priority.SOMETIMES);
     note.setMinWidth(90);
     fillMore();
     getChildren().setAll(tick, words, note, more);

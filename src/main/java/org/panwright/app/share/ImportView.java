@@ -1,6 +1,7 @@
 package org.panwright.app.share;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -115,6 +116,7 @@ final class ImportView extends VBox {
                 column(ShareWords.PAINT, 190, row -> first(row, Paint::name)),
                 column(ShareWords.PIGMENTS, 130, row -> first(row, Paint::codes)),
                 column(ShareWords.OUTCOME, 410, ShareWords::outcome)));
+    rows.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     VBox.setVgrow(rows, javafx.scene.layout.Priority.ALWAYS);
     return rows;
   }
@@ -145,7 +147,12 @@ final class ImportView extends VBox {
 
   private void show() {
     summary.setText(ShareWords.summary(model.planProperty().get()));
-    rows.getItems().setAll(model.planProperty().get().rows());
+    // What needs the painter's eye comes first.
+    rows.getItems()
+        .setAll(
+            model.planProperty().get().rows().stream()
+                .sorted(Comparator.comparing(row -> row.outcome() != TakenRow.Outcome.AT_FAULT))
+                .toList());
   }
 
   private static Label sentence(String words, String look) {

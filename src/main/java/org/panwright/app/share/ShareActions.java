@@ -40,7 +40,7 @@ public final class ShareActions {
     sharing =
         new Sharing(
             session, document, tones, dialogs, new FileSaver(away, home, failures), figures);
-    takingIn = new TakingIn(session, document, tones.library(), dialogs);
+    takingIn = new TakingIn(session, document, tones.library(), dialogs, away, home, failures);
   }
 
   /** The menu. */

@@ -4,11 +4,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import org.panwright.app.Session;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FileKind;
 import org.panwright.app.dialogs.Form;
 import org.panwright.app.files.KitDocument;
+import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.table.TablePlan;
 import org.panwright.paint.PigmentLibrary;
@@ -26,12 +29,30 @@ final class TakingIn {
   private final KitDocument document;
   private final PigmentLibrary library;
   private final Dialogs dialogs;
+  private final Executor away;
+  private final Executor home;
+  private final Consumer<RuntimeException> failures;
 
-  TakingIn(Session session, KitDocument document, PigmentLibrary library, Dialogs dialogs) {
+  /**
+   * @param away where tables are read
+   * @param home the JavaFX thread
+   * @param failures told of faults of the program
+   */
+  TakingIn(
+      Session session,
+      KitDocument document,
+      PigmentLibrary library,
+      Dialogs dialogs,
+      Executor away,
+      Executor home,
+      Consumer<RuntimeException> failures) {
     this.session = session;
     this.document = document;
     this.library = library;
     this.dialogs = dialogs;
+    this.away = away;
+    this.home = home;
+    this.failures = failures;
   }
 
   void ontoShelf() {
@@ -49,18 +70,33 @@ final class TakingIn {
         TABLE, document.file().map(own -> own.toAbsolutePath().getParent()));
   }
 
+  /** Reads and reckons away from the JavaFX thread: a table may have thousands of rows. */
   private void take(Path file, Optional<Lineup> lineup) {
     String name = file.getFileName().toString();
-    Optional<DelimitedText> table = read(file, name);
-    if (table.isEmpty()) {
-      return;
-    }
-    ImportModel model = new ImportModel(table.get(), session.kit(), lineup, library);
+    Kit kit = session.kit();
+    away.execute(
+        () -> {
+          try {
+            ImportModel model = new ImportModel(read(file), kit, lineup, library);
+            home.execute(() -> offer(model, name));
+          } catch (TableFaultException e) {
+            refuse(ShareWords.unreadable(name, e.fault()));
+          } catch (TooLargeException e) {
+            refuse(ShareWords.tooLarge(name, MOST_MEGABYTES));
+          } catch (IOException e) {
+            refuse(ShareWords.noFile(name));
+          } catch (RuntimeException fault) {
+            home.execute(() -> failures.accept(fault));
+          }
+        });
+  }
+
+  private void offer(ImportModel model, String name) {
     ImportView view = new ImportView(model, name);
     dialogs
         .fillIn(
             new Form<>(
-                ShareWords.importTitle(lineup.isPresent()),
+                ShareWords.importTitle(model.fillsLineup()),
                 view,
                 ShareWords.ACCEPT,
                 model.planProperty().map(plan -> plan.edit().isPresent()),
@@ -70,21 +106,19 @@ final class TakingIn {
         .ifPresent(session::perform);
   }
 
-  private Optional<DelimitedText> read(Path file, String name) {
-    try {
-      if (Files.size(file) > MOST_MEGABYTES * 1024 * 1024) {
-        return refused(ShareWords.tooLarge(name, MOST_MEGABYTES));
-      }
-      return Optional.of(DelimitedText.read(Files.readAllBytes(file)));
-    } catch (TableFaultException e) {
-      return refused(ShareWords.unreadable(name, e.fault()));
-    } catch (IOException e) {
-      return refused(ShareWords.noFile(name));
+  private static DelimitedText read(Path file)
+      throws IOException, TableFaultException, TooLargeException {
+    if (Files.size(file) > MOST_MEGABYTES * 1024 * 1024) {
+      throw new TooLargeException();
     }
+    return DelimitedText.read(Files.readAllBytes(file));
   }
 
-  private Optional<DelimitedText> refused(String sentence) {
-    dialogs.tell(ShareWords.CANNOT_READ, sentence);
-    return Optional.empty();
+  private void refuse(String sentence) {
+    home.execute(() -> dialogs.tell(ShareWords.CANNOT_READ, sentence));
+  }
+
+  private static final class TooLargeException extends Exception {
+    private static final long serialVersionUID = 1;
   }
 }
