@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import org.panwright.colour.Hue;
 import org.panwright.colour.Oklch;
 import org.panwright.kit.Box;
@@ -48,9 +49,16 @@ public final class Arranger {
    *
    * @param pinnedWells ids of wells that keep their paint
    * @param leftHanded whether the order runs as in a mirror
+   * @param cancelled asked now and then
+   * @throws java.util.concurrent.CancellationException as soon as {@code cancelled} answers true
    */
   public Arrangement arrange(
-      Kit kit, Lineup lineup, WellOrder order, Set<String> pinnedWells, boolean leftHanded) {
+      Kit kit,
+      Lineup lineup,
+      WellOrder order,
+      Set<String> pinnedWells,
+      boolean leftHanded,
+      BooleanSupplier cancelled) {
     Box box = kit.boxOf(lineup);
     List<Well> wells =
         WellLayout.order(box, leftHanded).stream()
@@ -60,7 +68,7 @@ public final class Arranger {
       return new Arrangement(lineup.fillings(), 0, 0, 0);
     }
     return order == WellOrder.KIND_NEIGHBOURS
-        ? kind(kit, lineup, wells, pinnedWells)
+        ? kind(kit, lineup, wells, pinnedWells, cancelled)
         : chained(kit, lineup, order, wells, pinnedWells);
   }
 
@@ -95,7 +103,12 @@ public final class Arranger {
     return new Arrangement(fillings, before, cost, bound);
   }
 
-  private Arrangement kind(Kit kit, Lineup lineup, List<Well> wells, Set<String> pinnedWells) {
+  private Arrangement kind(
+      Kit kit,
+      Lineup lineup,
+      List<Well> wells,
+      Set<String> pinnedWells,
+      BooleanSupplier cancelled) {
     int size = wells.size();
     double[][] harm = harm(kit, lineup, wells);
     boolean[][] beside = new boolean[size][size];
@@ -108,7 +121,7 @@ public final class Arranger {
         beside[i][j] = i != j && WellLayout.areNeighbours(wells.get(i), wells.get(j));
       }
     }
-    NeighbourOrder laid = new NeighbourOrder(harm, beside, pinned, kinds);
+    NeighbourOrder laid = new NeighbourOrder(harm, beside, pinned, kinds, cancelled);
     int[] now = new int[size];
     java.util.Arrays.setAll(now, i -> i);
     double before = laid.cost(now);

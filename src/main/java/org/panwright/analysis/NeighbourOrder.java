@@ -1,6 +1,11 @@
 package org.panwright.analysis;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 
 /**
  * Lays paints into wells so that neighbours harm each other least: exchanges of two from many
@@ -8,8 +13,8 @@ import java.util.SplittableRandom;
  *
  * <pre>
  * cost  = Σ harm(paint in i, paint in j)   over wells i, j beside each other
- * bound = cost among placed wells + Σ over open wells of the least harm a paint left over would
- *         do there with the neighbours placed
+ * bound = cost among placed paints + Σ over the others of the least harm each would do in a free
+ *         well with the neighbours placed
  * </pre>
  *
  * <p>The same input gives the same order; chance starts from a fixed seed. One thread.
@@ -17,14 +22,17 @@ import java.util.SplittableRandom;
 final class NeighbourOrder {
   private static final long SEED = 7;
   private static final int STARTS = 24;
-  private static final int BRANCHES = 400_000;
+  private static final int BRANCHES = 1_500_000;
+  private static final int QUESTION = 1024;
   private static final double ROUNDING = 1e-12;
 
   private final double[][] harm;
   private final boolean[][] beside;
   private final boolean[] pinned;
   private final int[] kind;
+  private final BooleanSupplier cancelled;
   private final int size;
+  private final int[] order;
   private int[] best;
   private double bestCost;
   private double open = Double.POSITIVE_INFINITY;
@@ -35,19 +43,32 @@ final class NeighbourOrder {
    * @param beside which wells lie beside each other, symmetric
    * @param pinned which wells keep their paint
    * @param kind a paint may only go to a well of the same kind as it sits in now
+   * @param cancelled asked now and then
    */
-  NeighbourOrder(double[][] harm, boolean[][] beside, boolean[] pinned, int[] kind) {
+  NeighbourOrder(
+      double[][] harm,
+      boolean[][] beside,
+      boolean[] pinned,
+      int[] kind,
+      BooleanSupplier cancelled) {
     this.harm = harm;
     this.beside = beside;
     this.pinned = pinned;
     this.kind = kind;
+    this.cancelled = cancelled;
     size = pinned.length;
+    order =
+        IntStream.range(0, size)
+            .boxed()
+            .sorted(Comparator.comparingDouble(paint -> -Arrays.stream(harm[paint]).sum()))
+            .mapToInt(Integer::intValue)
+            .toArray();
   }
 
   /** Lays the paints; see {@link #places}, {@link #cost}, {@link #bound}. */
   void run() {
     best = new int[size];
-    java.util.Arrays.setAll(best, i -> i);
+    Arrays.setAll(best, i -> i);
     bestCost = cost(best);
     SplittableRandom chance = new SplittableRandom(SEED);
     for (int start = 0; start < STARTS && bestCost > 0; start++) {
@@ -64,15 +85,13 @@ final class NeighbourOrder {
     }
     if (bestCost > 0) {
       int[] places = new int[size];
-      java.util.Arrays.fill(places, -1);
-      boolean[] used = new boolean[size];
+      Arrays.fill(places, -1);
       for (int well = 0; well < size; well++) {
         if (pinned[well]) {
           places[well] = well;
-          used[well] = true;
         }
       }
-      descend(places, used, 0, costOfPlaced(places));
+      descend(places, 0, costOfPlaced(places));
     }
   }
 
@@ -142,19 +161,20 @@ final class NeighbourOrder {
     return cost;
   }
 
-  private void descend(int[] places, boolean[] used, int from, double cost) {
-    int well = from;
-    while (well < size && places[well] >= 0) {
-      well++;
+  /** Places the paints one after the other, those that do or suffer most harm first. */
+  private void descend(int[] places, int next, double cost) {
+    int paint = next;
+    while (paint < size && pinned[order[paint]]) {
+      paint++;
     }
-    if (well == size) {
+    if (paint == size) {
       if (cost < bestCost - ROUNDING) {
         bestCost = cost;
         best = places.clone();
       }
       return;
     }
-    double least = cost + least(places, used, well);
+    double least = cost + least(places, paint);
     if (least >= bestCost - ROUNDING) {
       return;
     }
@@ -162,12 +182,15 @@ final class NeighbourOrder {
       open = Math.min(open, least);
       return;
     }
-    for (int paint = 0; paint < size; paint++) {
-      if (!used[paint] && kind[paint] == kind[well]) {
-        places[well] = paint;
-        used[paint] = true;
-        descend(places, used, well + 1, cost + added(places, well, paint));
-        used[paint] = false;
+    if (branches % QUESTION == 0 && cancelled.getAsBoolean()) {
+      throw new CancellationException("order no longer wanted");
+    }
+    int placed = order[paint];
+    for (int well = 0; well < size; well++) {
+      if (places[well] < 0 && kind[placed] == kind[well]) {
+        double added = added(places, well, placed);
+        places[well] = placed;
+        descend(places, paint + 1, cost + added);
         places[well] = -1;
       }
     }
@@ -183,13 +206,14 @@ final class NeighbourOrder {
     return added;
   }
 
-  private double least(int[] places, boolean[] used, int from) {
+  private double least(int[] places, int next) {
     double sum = 0;
-    for (int well = from; well < size; well++) {
-      if (places[well] < 0) {
+    for (int i = next; i < size; i++) {
+      int paint = order[i];
+      if (!pinned[paint]) {
         double least = Double.POSITIVE_INFINITY;
-        for (int paint = 0; paint < size && least > 0; paint++) {
-          if (!used[paint] && kind[paint] == kind[well]) {
+        for (int well = 0; well < size && least > 0; well++) {
+          if (places[well] < 0 && kind[paint] == kind[well]) {
             least = Math.min(least, added(places, well, paint));
           }
         }

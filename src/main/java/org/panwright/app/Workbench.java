@@ -115,7 +115,7 @@ public final class Workbench {
     ground = new GroundEditor(session, dialogs);
     arranger =
         new LineupArranger(
-            session, tones, dialogs, workers.painting(), Platform::runLater, faults::take);
+            session, tones, dialogs, workers.searching(), Platform::runLater, faults::take);
     plan = new PlanPlace(session, tones, editors(), workers, faults, remembered);
     further =
         new FurtherViews(

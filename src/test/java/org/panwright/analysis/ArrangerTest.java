@@ -63,12 +63,13 @@ class ArrangerTest {
   void forTheLeftHandTheOrderRunsAsInAMirror() {
     Kit kit = kit("PBk7", "PY175", "PR254", "PB29");
     Lineup lineup = kit.lineup(Lineups.ID).orElseThrow();
-    Arrangement right = arranger.arrange(kit, lineup, WellOrder.HUE, Set.of(), false);
-    Arrangement left = arranger.arrange(kit, lineup, WellOrder.HUE, Set.of(), true);
+    Arrangement right = arranger.arrange(kit, lineup, WellOrder.HUE, Set.of(), false, () -> false);
+    Arrangement left = arranger.arrange(kit, lineup, WellOrder.HUE, Set.of(), true, () -> false);
     for (int i = 0; i < 4; i++) {
       assertThat(left.fillings().get("w" + (3 - i))).isEqualTo(right.fillings().get("w" + i));
     }
-    Arrangement mirrored = arranger.arrange(kit, lineup, WellOrder.AS_THEY_ARE, Set.of(), true);
+    Arrangement mirrored =
+        arranger.arrange(kit, lineup, WellOrder.AS_THEY_ARE, Set.of(), true, () -> false);
     assertThat(mirrored.fillings().get("w0").paintId()).isEqualTo("PB29");
   }
 
@@ -142,7 +143,8 @@ class ArrangerTest {
         beside[i][j] = beside[j][i] = i - j == 1 || i - j == 4;
       }
     }
-    NeighbourOrder laid = new NeighbourOrder(harm, beside, new boolean[size], new int[size]);
+    NeighbourOrder laid =
+        new NeighbourOrder(harm, beside, new boolean[size], new int[size], () -> false);
     laid.run();
     double[] least = {Double.MAX_VALUE};
     permute(
@@ -176,7 +178,8 @@ class ArrangerTest {
   }
 
   private Arrangement laid(Kit kit, WellOrder order, Set<String> pinned) {
-    return arranger.arrange(kit, kit.lineup(Lineups.ID).orElseThrow(), order, pinned, false);
+    return arranger.arrange(
+        kit, kit.lineup(Lineups.ID).orElseThrow(), order, pinned, false, () -> false);
   }
 
   /** As many wells as paints, in a row that fills the box but for its margin. */

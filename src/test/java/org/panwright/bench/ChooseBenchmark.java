@@ -61,6 +61,7 @@ public class ChooseBenchmark {
         kit.lineup(BenchKit.LINEUP).orElseThrow(),
         WellOrder.KIND_NEIGHBOURS,
         java.util.Set.of(),
-        false);
+        false,
+        () -> false);
   }
 }

@@ -117,7 +117,7 @@ final class ArrangeModel {
     boolean left = leftHanded.get();
     Set<String> pins = pinned.get();
     arranging.request(
-        outdated -> arranger.arrange(kit, lineup, by, pins, left),
+        outdated -> arranger.arrange(kit, lineup, by, pins, left, outdated),
         found -> laid.set(Optional.of(found)),
         failures);
   }

@@ -234,7 +234,8 @@ public final class ChooseModel {
     Lineup laid =
         bare.withFillings(
             arranger
-                .arrange(with, bare, WellOrder.HUE, kept.keySet(), /* leftHanded= */ false)
+                .arrange(
+                    with, bare, WellOrder.HUE, kept.keySet(), /* leftHanded= */ false, () -> false)
                 .fillings());
     session.perform(new Edit.AddLineup(laid));
     session.look(id);

@@ -93,7 +93,7 @@ final class ProposalCard extends VBox {
       chip.setBackground(ink.of(tones.of(paint, kit.paper(), kit.washes())));
       Label name = new Label(dab ? ChooseWords.asDab(paint.name()) : paint.name());
       name.getStyleClass().add("small");
-      name.setMaxWidth(104);
+      name.setMaxWidth(132);
       name.setTooltip(new Tooltip(paint.name() + "  " + paint.codes()));
       row.getChildren().add(new VBox(2, chip, name));
     }
