@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.panwright.colour.Lab;
 
 /**
  * What is kept with a paint as evidence for its colour: the painter's own coats of it, and where
@@ -56,6 +57,31 @@ public record Swatchbook(
   public Swatchbook without(String coatId) {
     return new Swatchbook(
         coats.stream().filter(coat -> !coat.id().equals(coatId)).toList(), origin, former);
+  }
+
+  /**
+   * The paint's own drying shift: the mean over its unmixed coats that were read wet and dry; empty
+   * if there is none.
+   */
+  public Optional<DryingShift> dryingShift() {
+    double l = 0;
+    double a = 0;
+    double b = 0;
+    double dry = 0;
+    int read = 0;
+    for (PaintedCoat coat : coats) {
+      if (coat.wet().isPresent() && coat.mixedWith().isEmpty()) {
+        Lab wet = coat.wet().get().lab();
+        l += wet.l() - coat.dry().lab().l();
+        a += wet.a() - coat.dry().lab().a();
+        b += wet.b() - coat.dry().lab().b();
+        dry += coat.dry().lab().l();
+        read++;
+      }
+    }
+    return read == 0
+        ? Optional.empty()
+        : Optional.of(new DryingShift(l / read, a / read, b / read, dry / read));
   }
 
   /** An id no coat has yet. */

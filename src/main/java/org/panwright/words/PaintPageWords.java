@@ -3,7 +3,9 @@ package org.panwright.words;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.panwright.paint.Admixture;
+import org.panwright.paint.DryingShift;
 import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PaintedCoat.Ground;
@@ -93,6 +95,21 @@ public final class PaintPageWords {
     return other.share() == 0.5
         ? " 1:1 with " + what
         : String.format(Locale.ROOT, " with %.0f %% %s", 100 * other.share(), what);
+  }
+
+  /** How far to trust a paint's colour, and how it dries if that was read. */
+  public static String trust(String expectation, Optional<DryingShift> shift) {
+    return expectation
+        + shift
+            .map(
+                s ->
+                    String.format(
+                        Locale.ROOT,
+                        " Wet it reads L* %+.0f, a* %+.0f, b* %+.0f beside dry.",
+                        s.lightness(),
+                        s.a(),
+                        s.b()))
+            .orElse("");
   }
 
   /** Where and when a coat was read. */

@@ -58,6 +58,23 @@ class SwatchbookTest {
   }
 
   @Test
+  void theDryingShiftIsTheMeanOfUnmixedCoatsReadWetAndDry() {
+    CoatReading wet = new CoatReading.OfColour(new Lab(36, 11, -34));
+    CoatReading wetter = new CoatReading.OfColour(new Lab(34, 13, -32));
+    Swatchbook book =
+        Swatchbook.EMPTY.with(
+            List.of(
+                PaintedCoat.of("a", READ, Strength.FULL).withWet(wet),
+                PaintedCoat.of("b", READ, Strength.FULL).withWet(wetter),
+                PaintedCoat.of("c", READ, Strength.FULL),
+                PaintedCoat.of("d", READ, Strength.FULL)
+                    .withWet(wet)
+                    .withMixedWith(Admixture.white())));
+    assertThat(book.dryingShift()).contains(new DryingShift(-5, 2, -3, 40));
+    assertThat(Swatchbook.EMPTY.dryingShift()).isEmpty();
+  }
+
+  @Test
   void nonsenseIsNoCoat() {
     assertThatThrownBy(() -> PaintedCoat.of("a", READ, Strength.FULL).withLoad(0))
         .isInstanceOf(IllegalArgumentException.class)

@@ -17,7 +17,8 @@ import org.panwright.colour.Spectrum;
 import org.panwright.mixing.Mixer;
 import org.panwright.mixing.Ratio;
 import org.panwright.mixing.Recipe;
-import org.panwright.mixing.Surface;
+import org.panwright.mixing.WetLook;
+import org.panwright.paint.DryingShift;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
@@ -107,7 +108,7 @@ public final class MixModel {
             mix.ratio(),
             wash.get(),
             Light.D65.lab(dry),
-            Light.D65.lab(mixer.reflectance(recipe, load, Surface.WET)),
+            new WetLook(mixer, id -> shift(judgement, id)).lab(recipe, load),
             ratios,
             Arrays.stream(Wash.values()).map(w -> mixer.lab(recipe, washes.load(w))).toList(),
             mixer.volumes(recipe)[0],
@@ -117,6 +118,10 @@ public final class MixModel {
                 .map(p -> judgement.table().optics(judgement.table().indexOf(p.paintId())).source())
                 .distinct()
                 .toList()));
+  }
+
+  private static Optional<DryingShift> shift(Judgement judgement, String paintId) {
+    return judgement.kit().shelf().find(paintId).flatMap(paint -> paint.swatchbook().dryingShift());
   }
 
   private static Recipe recipe(Selection.OfMix mix, Ratio ratio) {

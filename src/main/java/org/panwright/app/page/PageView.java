@@ -119,7 +119,10 @@ public final class PageView extends HBox {
   private void show(PaintPage page) {
     badge.setText(PaintWords.badge(page.optics().source()));
     codes.setText(page.paint().codes());
-    trust.setText(PaintWords.explain(page.optics().source(), page.optics().expectedError()));
+    trust.setText(
+        PaintPageWords.trust(
+            PaintWords.explain(page.optics().source(), page.optics().expectedError()),
+            page.paint().swatchbook().dryingShift()));
     coats
         .getChildren()
         .setAll(
