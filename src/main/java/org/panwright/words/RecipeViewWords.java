@@ -30,6 +30,12 @@ public final class RecipeViewWords {
 
   private RecipeViewWords() {}
 
+  /** How far to trust the recipes. */
+  public static String expect(double error) {
+    return "Nearness is as predicted; the mix on paper may be off by about ±%.0f. Try the first two before you rely on one."
+        .formatted(error);
+  }
+
   /** The colour of a paint that is to be mixed. */
   public static String creamOf(String paint) {
     return WordParts.shortened(paint) + ", a cream wash";

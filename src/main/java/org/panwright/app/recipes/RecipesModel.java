@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
@@ -17,6 +18,7 @@ import org.panwright.app.fx.Latest;
 import org.panwright.colour.ColourText;
 import org.panwright.colour.Lab;
 import org.panwright.kit.Kit;
+import org.panwright.mixing.Mixer;
 import org.panwright.mixing.Portion;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
@@ -148,7 +150,13 @@ public final class RecipesModel {
         best.stream()
             .filter(match -> fromBox.stream().noneMatch(m -> m.recipe().equals(match.recipe())))
             .findFirst();
-    return new RecipesPicture(colour, kit, fromBox, fromShelf);
+    Mixer mixer = new Mixer(judgement.table());
+    double error =
+        Stream.concat(fromBox.stream(), fromShelf.stream())
+            .mapToDouble(match -> mixer.expectedError(match.recipe()))
+            .max()
+            .orElse(0);
+    return new RecipesPicture(colour, kit, fromBox, fromShelf, error);
   }
 
   private List<Match> recipes(

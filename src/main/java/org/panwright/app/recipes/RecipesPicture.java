@@ -13,9 +13,14 @@ import org.panwright.kit.Kit;
  * @param kit the kit the recipes are from
  * @param fromBox the nearest recipes from the lineup, each of other paints, nearest first
  * @param fromShelf the nearest recipe from all owned paints and the lineup, if it is another
+ * @param error the greatest CIEDE2000 error to expect of the mixes shown; 0 if there is none
  */
 record RecipesPicture(
-    Selection.OfColour wanted, Kit kit, List<Match> fromBox, Optional<Match> fromShelf) {
+    Selection.OfColour wanted,
+    Kit kit,
+    List<Match> fromBox,
+    Optional<Match> fromShelf,
+    double error) {
   RecipesPicture {
     fromBox = List.copyOf(fromBox);
   }

@@ -108,6 +108,13 @@ public final class RecipesView extends VBox {
               rows.add(heading(RecipeViewWords.FROM_SHELF));
               rows.add(card(picture, match, false));
             });
+    if (picture.error() > 0) {
+      Label trust = new Label(RecipeViewWords.expect(picture.error()));
+      trust.setWrapText(true);
+      trust.setMinHeight(Region.USE_PREF_SIZE);
+      trust.getStyleClass().addAll("soft", "small");
+      rows.add(trust);
+    }
     recipes.getChildren().setAll(rows);
   }
 

@@ -16,16 +16,16 @@ import org.panwright.words.SubjectWords;
 
 /** One subject colour: its name, its nearest mixes, what can be done with it. */
 final class SubjectCard extends VBox {
-  SubjectCard(SubjectModel model, int place, SubjectRow row, Kit kit) {
+  SubjectCard(SubjectModel model, SubjectRow row, Kit kit) {
     getStyleClass().add("finding");
     TextField name = new TextField(row.colour().name());
     name.setAccessibleText(SubjectWords.NAME);
-    name.setOnAction(e -> model.rename(place, name.getText()));
+    name.setOnAction(e -> model.rename(row.colour(), name.getText()));
     name.focusedProperty()
         .addListener(
             (o, was, focused) -> {
               if (!focused) {
-                model.rename(place, name.getText());
+                model.rename(row.colour(), name.getText());
               }
             });
     HBox.setHgrow(name, Priority.ALWAYS);
@@ -54,13 +54,13 @@ final class SubjectCard extends VBox {
               shelf.getStyleClass().addAll("soft", "small");
               getChildren().add(shelf);
             });
-    Button replace = button(SubjectWords.REPLACE, () -> model.replaceByPicked(place));
+    Button replace = button(SubjectWords.REPLACE, () -> model.replaceByPicked(row.colour()));
     replace.disableProperty().bind(model.pickedProperty().map(Optional::isEmpty));
     FlowPane actions =
         new FlowPane(
             button(SubjectWords.WAYS, () -> model.pick(row.colour())),
             replace,
-            button(SubjectWords.REMOVE, () -> model.remove(place)));
+            button(SubjectWords.REMOVE, () -> model.remove(row.colour())));
     actions.getStyleClass().add("finding-actions");
     getChildren().add(actions);
   }

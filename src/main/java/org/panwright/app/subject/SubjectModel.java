@@ -151,13 +151,13 @@ public final class SubjectModel {
   }
 
   /** Puts the picked colour in place of a subject colour, which keeps its name. */
-  void replaceByPicked(int place) {
+  void replaceByPicked(SubjectColour replaced) {
     pickedProperty()
         .getValue()
         .ifPresent(
             lab ->
                 change(
-                    place,
+                    replaced,
                     old -> new SubjectColour(old.name(), lab, 0, bench.photoName().orElse(""))));
   }
 
@@ -169,18 +169,19 @@ public final class SubjectModel {
   }
 
   /** Gives a colour another name; a blank one changes nothing. */
-  void rename(int place, String name) {
+  void rename(SubjectColour renamed, String name) {
     String stripped = name.strip();
-    if (!stripped.isEmpty() && !stripped.equals(colours().get(place).name())) {
-      change(place, old -> old.withName(stripped));
+    if (!stripped.isEmpty() && !stripped.equals(renamed.name())) {
+      change(renamed, old -> old.withName(stripped));
     }
   }
 
   /** Takes a colour away. */
-  void remove(int place) {
+  void remove(SubjectColour removed) {
     List<SubjectColour> colours = new ArrayList<>(colours());
-    colours.remove(place);
-    set(colours, "");
+    if (colours.remove(removed)) {
+      set(colours, "");
+    }
   }
 
   private void add(Lab lab) {
@@ -191,10 +192,14 @@ public final class SubjectModel {
     set(colours, bench.photoName().orElse(""));
   }
 
-  private void change(int place, UnaryOperator<SubjectColour> how) {
+  /** Changes a colour, if it is still there: a field may speak up after its colour has gone. */
+  private void change(SubjectColour changed, UnaryOperator<SubjectColour> how) {
     List<SubjectColour> colours = new ArrayList<>(colours());
-    colours.set(place, how.apply(colours.get(place)));
-    set(colours, "");
+    int place = colours.indexOf(changed);
+    if (place >= 0) {
+      colours.set(place, how.apply(changed));
+      set(colours, "");
+    }
   }
 
   /** Gives the outing these colours; makes an outing for them if the kit has none. */

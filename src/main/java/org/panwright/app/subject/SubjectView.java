@@ -193,9 +193,7 @@ public final class SubjectView extends SplitPane {
   private void showRows() {
     SubjectRecipes.Shown shown = recipes.shownProperty().get();
     List<Node> rows = new ArrayList<>();
-    for (int place = 0; place < shown.rows().size(); place++) {
-      rows.add(new SubjectCard(model, place, shown.rows().get(place), shown.kit()));
-    }
+    shown.rows().forEach(row -> rows.add(new SubjectCard(model, row, shown.kit())));
     if (rows.isEmpty()) {
       Label none = new Label(SubjectWords.NO_COLOURS);
       none.setWrapText(true);

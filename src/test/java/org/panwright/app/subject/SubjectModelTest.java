@@ -108,7 +108,7 @@ class SubjectModelTest {
     Lab sea = model.colours().get(1).lab();
     assertThat(Difference.ciede2000(model.colours().get(2).lab(), sea)).isLessThan(0.1);
     String name = model.colours().get(0).name();
-    model.replaceByPicked(0);
+    model.replaceByPicked(model.colours().get(0));
     assertThat(model.colours().get(0).name()).isEqualTo(name);
     assertThat(Difference.ciede2000(model.colours().get(0).lab(), sea)).isLessThan(0.1);
   }
@@ -116,12 +116,23 @@ class SubjectModelTest {
   @Test
   void coloursAreRenamedAndRemoved() {
     model.open(BAY);
-    model.rename(0, "  wet sand ");
+    model.rename(model.colours().get(0), "  wet sand ");
     assertThat(model.colours().get(0).name()).isEqualTo("wet sand");
-    model.rename(0, "  ");
+    model.rename(model.colours().get(0), "  ");
     assertThat(model.colours().get(0).name()).isEqualTo("wet sand");
-    model.remove(0);
+    model.remove(model.colours().get(0));
     assertThat(model.colours()).hasSize(1);
+  }
+
+  @Test
+  void aFieldThatSpeaksUpAfterItsColourHasGoneChangesNothing() {
+    model.open(BAY);
+    SubjectColour gone = model.colours().get(1);
+    model.remove(gone);
+    List<SubjectColour> left = model.colours();
+    model.rename(gone, "too late");
+    model.remove(gone);
+    assertThat(model.colours()).isEqualTo(left);
   }
 
   @Test
