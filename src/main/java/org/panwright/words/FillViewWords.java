@@ -27,10 +27,10 @@ public final class FillViewWords {
   public static final String A_FILL = "A half pan";
   public static final String BOX = "Box";
   public static final String WELL = "Well";
-  public static final String HOLDS = "Holds, dry";
-  public static final String WET = "To fill, wet";
+  public static final String IN_IT = "In it";
+  public static final String WET = "Add, wet";
   public static final String LAYERS = "Layers";
-  public static final String DRY_AFTER = "Dry after";
+  public static final String DRY_AFTER = "Dry in";
   public static final String REMARK = "To note";
   public static final String IN_TUBES = "In tubes";
   public static final String PLACES = "Wells";

@@ -82,6 +82,11 @@ public final class FillWords {
     return count == 1 ? "1 layer of " + pour : "%d layers of %s".formatted(count, pour);
   }
 
+  /** The same for a narrow column, for example "3 × 0.83 ml". */
+  public static String layersBriefly(FillLayers layers) {
+    return "%d × %s".formatted(layers.poursMl().size(), ml(layers.poursMl().get(0)));
+  }
+
   /** Days, for example "9 days". */
   public static String days(double days) {
     return days == 1 ? "1 day" : WordParts.number(Math.rint(days * 10) / 10) + " days";
@@ -287,6 +292,14 @@ public final class FillWords {
   /** A well by its label, for example "well 3" or "dab 1". */
   public static String wellLabel(Kit kit, String boxId, String wellId) {
     return label(kit.box(boxId).flatMap(box -> box.find(wellId)));
+  }
+
+  /** The bare label of a planned well, for a column of wells. */
+  public static String label(Kit kit, PlannedWell planned) {
+    return kit.box(planned.boxId())
+        .flatMap(box -> box.find(planned.wellId()))
+        .map(Well::label)
+        .orElse("–");
   }
 
   private static String label(Optional<Well> well) {

@@ -70,6 +70,7 @@ public final class FillModel {
   private final ReadOnlyObjectWrapper<Further> further =
       new ReadOnlyObjectWrapper<>(Further.NOTHING);
   private Optional<Asked> asked = Optional.empty();
+  private boolean shown = true;
   private boolean settled;
 
   /**
@@ -115,6 +116,18 @@ public final class FillModel {
   /** Whether what is shown is of the kit as it is now. */
   public boolean isSettled() {
     return settled;
+  }
+
+  /** Says whether anybody looks; what takes long is worked out only then. */
+  void setShown(boolean now) {
+    shown = now;
+    if (now) {
+      refresh();
+    } else {
+      working.cancel();
+      asked = settled ? asked : Optional.empty();
+      settled = true;
+    }
   }
 
   Kit kit() {
@@ -263,7 +276,7 @@ public final class FillModel {
   private void refresh() {
     plan.set(planned());
     Asked now = new Asked(kit(), ticked());
-    if (asked.equals(Optional.of(now))) {
+    if (!shown || asked.equals(Optional.of(now))) {
       return;
     }
     asked = Optional.of(now);

@@ -45,6 +45,7 @@ public final class FillView extends VBox {
     session.historyProperty().addListener(changed -> show());
     model.planProperty().addListener(changed -> show());
     model.furtherProperty().addListener(changed -> show());
+    sceneProperty().addListener((property, before, now) -> model.setShown(now != null));
     show();
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -37,6 +38,14 @@ final class PansPart extends HBox {
         event -> {
           if (event.getClickCount() == 2) {
             change();
+          }
+        });
+    pans.setOnKeyPressed(
+        event -> {
+          if (event.getCode() == KeyCode.ENTER) {
+            change();
+          } else if (event.getCode() == KeyCode.DELETE) {
+            remove();
           }
         });
     Label usual = new Label(FitWords.USUAL);

@@ -44,26 +44,23 @@ final class PlanPart extends HBox {
     getStyleClass().add("fill-part");
     wells =
         new TextTable<PlannedWell>(FillViewWords.PLAN, FillViewWords.NO_WELLS)
-            .words(FillViewWords.BOX, 105, w -> FillWords.box(w.boxId(), model.kit()))
-            .words(
-                FillViewWords.WELL,
-                62,
-                w -> FillWords.wellLabel(model.kit(), w.boxId(), w.wellId()))
+            .words(FillViewWords.BOX, 92, w -> FillWords.box(w.boxId(), model.kit()))
+            .words(FillViewWords.WELL, 52, w -> FillWords.label(model.kit(), w))
             .words(FillViewWords.PAINT, 140, w -> FillWords.paint(w.paintId(), model.kit()))
             .figures(
                 FillViewWords.HOLDS, 80, PlannedWell::heldMl, w -> FillWords.mlOrNone(w.heldMl()))
             .figures(
-                FillViewWords.WET, 84, PlannedWell::givenMl, w -> FillWords.mlOrNone(w.givenMl()))
+                FillViewWords.WET, 80, PlannedWell::givenMl, w -> FillWords.mlOrNone(w.givenMl()))
             .words(
                 FillViewWords.LAYERS,
-                118,
-                w -> w.givenMl() > 0 ? FillWords.layers(w.layers()) : "–")
+                96,
+                w -> w.givenMl() > 0 ? FillWords.layersBriefly(w.layers()) : "–")
             .figures(
                 FillViewWords.DRY_AFTER,
-                74,
+                68,
                 w -> w.layers().dryingDays(),
                 w -> w.givenMl() > 0 ? FillWords.days(w.layers().dryingDays()) : "–")
-            .words(FillViewWords.REMARK, 210, this::remark);
+            .words(FillViewWords.REMARK, 170, this::remark);
     wells.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     VBox middle = new VBox(10, summary, wells, bar());
     VBox.setVgrow(wells, Priority.ALWAYS);
@@ -72,7 +69,7 @@ final class PlanPart extends HBox {
     ScrollPane right = new ScrollPane(beside);
     right.setFitToWidth(true);
     right.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    right.setMinWidth(250);
+    right.setMinWidth(235);
     right.setPrefWidth(270);
     getChildren().setAll(choices(), middle, right);
     day.setText(model.today().toString());
@@ -96,7 +93,7 @@ final class PlanPart extends HBox {
   private VBox choices() {
     sharing.setConverter(new ByLabel<>(FillWords::sharing));
     sharing.getItems().setAll(Sharing.values());
-    sharing.setMaxWidth(200);
+    sharing.setMaxWidth(185);
     sharing.setAccessibleText(FillViewWords.SHARE);
     sharing
         .valueProperty()
@@ -115,8 +112,8 @@ final class PlanPart extends HBox {
             sharing,
             soft(FillWords.HOW),
             soft(FillWords.USUAL));
-    column.setMinWidth(210);
-    column.setPrefWidth(210);
+    column.setMinWidth(185);
+    column.setPrefWidth(205);
     return column;
   }
 

@@ -1,5 +1,7 @@
 package org.panwright.app.fill;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -12,8 +14,13 @@ import javafx.scene.control.Tooltip;
 
 /** A table of plain words and figures that keeps what is picked when its rows are made anew. */
 final class TextTable<R> extends TableView<R> {
+  private static final double SCROLL_BAR = 16;
+
   /** Shorter words are seen whole. */
   private static final int LONG = 16;
+
+  private final List<Double> widths = new ArrayList<>();
+  private boolean isNarrow;
 
   /**
    * @param name for readers of the screen
@@ -27,6 +34,24 @@ final class TextTable<R> extends TableView<R> {
     placeholder.setWrapText(true);
     setPlaceholder(placeholder);
     setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_SUBSEQUENT_COLUMNS);
+    widthProperty().addListener(changed -> fit());
+  }
+
+  /** Columns share a wide table; in a narrow one they keep their widths and are scrolled. */
+  private void fit() {
+    double wanted = 0;
+    for (double width : widths) {
+      wanted += width;
+    }
+    boolean narrow = getWidth() > 0 && getWidth() < wanted + SCROLL_BAR;
+    if (narrow != isNarrow) {
+      isNarrow = narrow;
+      setColumnResizePolicy(
+          narrow ? UNCONSTRAINED_RESIZE_POLICY : CONSTRAINED_RESIZE_POLICY_SUBSEQUENT_COLUMNS);
+      for (int i = 0; i < widths.size(); i++) {
+        getColumns().get(i).setPrefWidth(widths.get(i));
+      }
+    }
   }
 
   /** Adds a column of words. */
@@ -35,6 +60,7 @@ final class TextTable<R> extends TableView<R> {
     column.setCellValueFactory(row -> new ReadOnlyStringWrapper(text.apply(row.getValue())));
     column.setCellFactory(of -> new WordsCell<>());
     column.setPrefWidth(width);
+    widths.add(width);
     getColumns().add(column);
     return this;
   }
@@ -56,6 +82,7 @@ final class TextTable<R> extends TableView<R> {
             });
     column.getStyleClass().add("figures");
     column.setPrefWidth(width);
+    widths.add(width);
     getColumns().add(column);
     return this;
   }

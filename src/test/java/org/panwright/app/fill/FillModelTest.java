@@ -10,6 +10,7 @@ import org.panwright.analysis.PlannedWell;
 import org.panwright.analysis.Refill;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
+import org.panwright.kit.Edit;
 import org.panwright.kit.FilledWell;
 import org.panwright.kit.Kit;
 import org.panwright.kit.PanKind;
@@ -111,5 +112,16 @@ class FillModelTest {
   @Test
   void pairsOfBoxesAreWorkedOut() {
     assertThat(model.furtherProperty().get().pairs()).hasSize(2);
+  }
+
+  @Test
+  void whileNobodyLooksNothingLongIsWorkedOut() {
+    model.setShown(false);
+    FillModel.Further before = model.furtherProperty().get();
+    session.perform(new Edit.RemoveLineup("six"));
+    assertThat(model.furtherProperty().get()).isSameAs(before);
+    assertThat(model.isSettled()).isTrue();
+    model.setShown(true);
+    assertThat(model.furtherProperty().get().pairs()).isEmpty();
   }
 }
