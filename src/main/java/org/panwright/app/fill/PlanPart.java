@@ -48,7 +48,7 @@ final class PlanPart extends HBox {
             .words(FillViewWords.WELL, 52, w -> FillWords.label(model.kit(), w))
             .words(FillViewWords.PAINT, 140, w -> FillWords.paint(w.paintId(), model.kit()))
             .figures(
-                FillViewWords.HOLDS, 80, PlannedWell::heldMl, w -> FillWords.mlOrNone(w.heldMl()))
+                FillViewWords.IN_IT, 72, PlannedWell::heldMl, w -> FillWords.mlOrNone(w.heldMl()))
             .figures(
                 FillViewWords.WET, 80, PlannedWell::givenMl, w -> FillWords.mlOrNone(w.givenMl()))
             .words(
