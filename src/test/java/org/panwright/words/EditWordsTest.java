@@ -17,6 +17,7 @@ import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
 import org.panwright.kit.SwatchEdit;
+import org.panwright.kit.TableEdit;
 import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.Paper;
 import org.panwright.paint.WashStrengths;
@@ -82,6 +83,9 @@ class EditWordsTest {
         .as("edits in the table above, or said like one of them")
         .hasSize(26);
     Lineup lineup = KIT.lineups().get(0);
+    assertThat(
+            EditWords.of(new TableEdit(KIT.shelf().paints(), List.of(), Optional.of(lineup)), KIT))
+        .isEqualTo("fill lineup two paints from a table and take in 3 paints");
     assertThat(EditWords.of(new Edit.AddLineup(lineup), KIT)).isEqualTo("add lineup two paints");
     assertThat(EditWords.of(new Edit.AddBox(KIT.boxes().get(0)), KIT))
         .isEqualTo("add box small box");

@@ -50,10 +50,15 @@ public final class CommittedField extends TextField {
   /** Shows a value, unless it is the one shown already and the painter is typing over it. */
   public void show(String text) {
     if (!text.equals(shown)) {
-      shown = text;
-      setText(text);
-      problem.set("");
+      showAnew(text);
     }
+  }
+
+  /** Shows a value whatever the painter has typed: the field now belongs to another thing. */
+  public void showAnew(String text) {
+    shown = text;
+    setText(text);
+    problem.set("");
   }
 
   private void take() {

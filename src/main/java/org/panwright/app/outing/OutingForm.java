@@ -39,6 +39,7 @@ final class OutingForm extends VBox {
   private final CommittedField height;
   private final FlowPane subjects = new FlowPane(6, 6);
   private final Map<Rate, CommittedField> rates = new EnumMap<>(Rate.class);
+  private String shownId = "";
   private boolean following;
 
   OutingForm(OutingModel model) {
@@ -127,6 +128,11 @@ final class OutingForm extends VBox {
 
   private void show(Outing outing) {
     following = true;
+    if (!shownId.equals(outing.id())) {
+      // What was typed for another outing and could not be used must not stay here.
+      fields().forEach(field -> field.showAnew(""));
+      shownId = outing.id();
+    }
     name.show(outing.name());
     date.show(outing.date().map(LocalDate::toString).orElse(""));
     dateNote.setText(OutingWords.dayNote(model.day()));
@@ -151,6 +157,12 @@ final class OutingForm extends VBox {
       subjects.getChildren().setAll(sentence(OutingWords.NO_SUBJECTS, "soft"));
     }
     following = false;
+  }
+
+  private List<CommittedField> fields() {
+    return Stream.concat(
+            Stream.of(name, date, place, hours, sheets, width, height), rates.values().stream())
+        .toList();
   }
 
   private static List<SheetSize> sizes(SheetSize own) {

@@ -78,6 +78,14 @@ class OutingWindowTest {
   }
 
   @Test
+  void whatCouldNotBeUsedDoesNotStayForAnotherOuting(FxRobot robot) {
+    retype(robot, OutingWords.DATE, "soon\n");
+    robot.clickOn(OutingWords.COPY);
+    assertThat(session.kit().outings()).hasSize(2);
+    assertThat(field(robot, OutingWords.DATE).getText()).isEmpty();
+  }
+
+  @Test
   void altAndAnArrowMoveAnEntryAndItKeepsTheKeyboard(FxRobot robot) {
     TextField card = field(robot, "Key card of the box");
     robot.clickOn(card).press(KeyCode.ALT).type(KeyCode.UP).release(KeyCode.ALT);
