@@ -36,6 +36,14 @@ import org.panwright.words.ChooseWords;
 
 /** Conditions, the search that follows them, and what it proposes; knows no control. */
 public final class ChooseModel {
+  /** Most paints in pans that can be asked for. */
+  static final int MOST_WELLS = 48;
+
+  /** Most paints as dabs that can be asked for. */
+  static final int MOST_DABS = Conditions.MOST - MOST_WELLS;
+
+  private static final int USUAL_WELLS = 12;
+
   private final Session session;
   private final Chooser chooser;
   private final Arranger arranger;
@@ -82,26 +90,20 @@ public final class ChooseModel {
             session.kit().shelf().paints().stream()
                 .filter(paint -> paint.ownership() == Ownership.OWNED)
                 .count();
-    int wells = Math.min(owned, wells(WellKind.PAN, WellKind.HALF_PAN, 12));
-    return Conditions.of(wells, Math.min(owned - wells, dabs()));
+    int wells = Math.min(MOST_WELLS, Math.min(owned, wells(false, USUAL_WELLS)));
+    return Conditions.of(wells, Math.min(MOST_DABS, Math.min(owned - wells, wells(true, 0))));
   }
 
-  private int wells(WellKind one, WellKind other, int otherwise) {
+  private int wells(boolean dabs, int otherwise) {
     return session
         .lineup()
         .map(
             lineup ->
                 (int)
                     session.kit().boxOf(lineup).wells().stream()
-                        .filter(well -> well.kind() == one || well.kind() == other)
+                        .filter(well -> dabs == (well.kind() == WellKind.DAB))
                         .count())
-        .map(count -> Math.min(count, Conditions.MOST))
         .orElse(otherwise);
-  }
-
-  private int dabs() {
-    int wells = wells(WellKind.PAN, WellKind.HALF_PAN, 12);
-    return Math.min(wells(WellKind.DAB, WellKind.DAB, 0), Conditions.MOST - wells);
   }
 
   Session session() {

@@ -66,8 +66,8 @@ final class ConditionsForm extends VBox {
   }
 
   private FormGrid numbers() {
-    Spinner<Integer> wells = new Spinner<>(0, Conditions.MOST / 2, now().wells());
-    Spinner<Integer> dabs = new Spinner<>(0, Conditions.MOST / 2, now().dabs());
+    Spinner<Integer> wells = new Spinner<>(0, ChooseModel.MOST_WELLS, now().wells());
+    Spinner<Integer> dabs = new Spinner<>(0, ChooseModel.MOST_DABS, now().dabs());
     wells.setEditable(true);
     dabs.setEditable(true);
     wells.valueProperty().addListener((o, was, is) -> change(c -> places(c, is, c.dabs())));
