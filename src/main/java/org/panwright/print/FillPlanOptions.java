@@ -1,6 +1,8 @@
 package org.panwright.print;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.panwright.analysis.FillPlan;
 import org.panwright.analysis.PaintDemand;
@@ -17,10 +19,11 @@ import org.panwright.words.PaperWords;
  * what the tubes give, what to buy.
  *
  * @param paper what it is printed on
+ * @param everyBox whether every other box of the kit is filled too, for its first lineup
  */
-public record FillPlanOptions(PaperFormat paper) implements PaperOrder {
-  /** On A4. */
-  public static final FillPlanOptions USUAL = new FillPlanOptions(PaperFormat.A4);
+public record FillPlanOptions(PaperFormat paper, boolean everyBox) implements PaperOrder {
+  /** Of the one lineup, on A4. */
+  public static final FillPlanOptions USUAL = new FillPlanOptions(PaperFormat.A4, false);
 
   public FillPlanOptions {
     Objects.requireNonNull(paper, "paper");
@@ -33,7 +36,12 @@ public record FillPlanOptions(PaperFormat paper) implements PaperOrder {
 
   @Override
   public FillPlanOptions withPaper(PaperFormat changed) {
-    return new FillPlanOptions(changed);
+    return new FillPlanOptions(changed, everyBox);
+  }
+
+  /** The same for every box of the kit, or for the lineup's alone. */
+  public FillPlanOptions withEveryBox(boolean changed) {
+    return new FillPlanOptions(paper, changed);
   }
 
   @Override
@@ -42,12 +50,18 @@ public record FillPlanOptions(PaperFormat paper) implements PaperOrder {
       return Made.nothing(PaperWords.NO_PAINTS);
     }
     Kit kit = occasion.kit();
-    FillPlan plan = FillPlan.of(kit, List.of(occasion.lineupId()), Sharing.EVENLY);
+    FillPlan plan = FillPlan.of(kit, lineups(occasion), Sharing.EVENLY);
     ListPaper list = new ListPaper(paper);
     FillWords.summary(plan, kit).forEach(list::sentence);
-    list.heading(
-        FillCommandWords.heading(occasion.lineup().name(), kit.boxOf(occasion.lineup()).name()));
+    String heading = "";
     for (PlannedWell well : plan.wells()) {
+      String of =
+          FillCommandWords.heading(
+              FillWords.lineup(well.lineupId(), kit), FillWords.box(well.boxId(), kit));
+      if (!of.equals(heading)) {
+        list.heading(of);
+        heading = of;
+      }
       list.line(well.layers().poursMl().size(), false, FillWords.line(well, kit));
     }
     list.sentence(PaperWords.LAYERS);
@@ -63,7 +77,18 @@ public record FillPlanOptions(PaperFormat paper) implements PaperOrder {
       missing.forEach(demand -> list.line(1, false, FillWords.shortage(demand, kit)));
     }
     list.sentence(FillWords.USUAL);
-    String title = PaperWords.title(kind().name(), occasion.lineup().name());
+    String title =
+        PaperWords.title(kind().name(), everyBox ? kit.name() : occasion.lineup().name());
     return Made.of(list.papers(title, List.of()));
+  }
+
+  /** The lineup, and for every other box its first one. */
+  private List<String> lineups(Occasion occasion) {
+    Map<String, String> byBox = new LinkedHashMap<>();
+    byBox.put(occasion.lineup().boxId(), occasion.lineupId());
+    if (everyBox) {
+      occasion.kit().lineups().forEach(other -> byBox.putIfAbsent(other.boxId(), other.id()));
+    }
+    return List.copyOf(byBox.values());
   }
 }

@@ -1,9 +1,12 @@
 package org.panwright.print;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.panwright.paint.Paint;
+import org.panwright.paint.Shelf;
 import org.panwright.print.FittedText.Align;
 import org.panwright.swatch.picture.Zone;
 import org.panwright.swatch.sheet.PageCode;
@@ -53,6 +56,28 @@ public final class SwatchSheet {
               ChartWords.sheetTitle(title, i + 1, pages), List.of(), sheet.body(some, code)));
     }
     return new Papers(title, all);
+  }
+
+  /**
+   * The rows of a sheet: the first white and the first black of a shelf, on which the tints and
+   * tones of the others rest, then the paints wanted, each once.
+   */
+  public static List<Paint> rows(Shelf shelf, List<Paint> wanted) {
+    Set<Paint> rows = new LinkedHashSet<>();
+    first(shelf, "PW").ifPresent(rows::add);
+    first(shelf, "PBk").ifPresent(rows::add);
+    rows.addAll(wanted);
+    return List.copyOf(rows);
+  }
+
+  /** The first paint of pigments of one kind only, by the letters their names begin with. */
+  public static Optional<Paint> first(Shelf shelf, String kind) {
+    return shelf.paints().stream()
+        .filter(
+            paint ->
+                paint.pigments().stream()
+                    .allMatch(share -> share.pigment().code().matches(kind + "\\d.*")))
+        .findFirst();
   }
 
   private List<Mark> body(List<Paint> paints, PageCode code) {

@@ -39,7 +39,14 @@ public record SwatchSheetOptions(PaperFormat paper) implements PaperOrder {
             .filter(sheet -> sheet.name().equals(paper.name()))
             .findFirst();
     return format
-        .map(f -> Made.of(SwatchSheet.of(occasion.lineup().name(), occasion.paints(), f)))
+        .map(f -> Made.of(of(occasion, f)))
         .orElseGet(() -> Made.nothing(PaperWords.SWATCH_SHEET_FORMATS));
+  }
+
+  private static Papers of(Occasion occasion, SheetFormat format) {
+    return SwatchSheet.of(
+        occasion.lineup().name(),
+        SwatchSheet.rows(occasion.kit().shelf(), occasion.paints()),
+        format);
   }
 }

@@ -159,6 +159,9 @@ public final class PaperViewWords {
   /** The lineup compared with, where none is chosen. */
   public static final String NEXT_LINEUP = "the next lineup";
 
+  /** Option. */
+  public static final String EVERY_BOX = "with every other box, for its first lineup";
+
   /** Field. */
   public static final String COMPARED_WITH = "Compared with";
 

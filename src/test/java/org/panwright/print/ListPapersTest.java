@@ -53,6 +53,17 @@ class ListPapersTest {
   }
 
   @Test
+  void aFillPlanOfEveryBoxHasAHeadingForEach() {
+    Papers all = made(FillPlanOptions.USUAL.withEveryBox(true)).papers().orElseThrow();
+
+    assertThat(all.title()).isEqualTo("Fill plan: " + DEMO.name());
+    assertThat(text(all)).contains("Quay in May, for ").contains("Six for the pocket, for ");
+    assertThat(text(made(FillPlanOptions.USUAL).papers().orElseThrow()))
+        .doesNotContain("Six for the pocket");
+    SheetChecks.check(all);
+  }
+
+  @Test
   void withoutAnOutingThereIsNoPackingListButAReason() {
     Kit bare = CardKits.kit(CardKits.rows(1, 6, 104, 45));
     Made made =

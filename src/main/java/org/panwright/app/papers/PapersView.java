@@ -23,6 +23,7 @@ import org.panwright.kit.Outing;
 import org.panwright.print.CardOptions;
 import org.panwright.print.ChartOptions;
 import org.panwright.print.ComparisonOptions;
+import org.panwright.print.FillPlanOptions;
 import org.panwright.print.LabelOptions;
 import org.panwright.print.Made;
 import org.panwright.print.PaperKind;
@@ -141,6 +142,12 @@ public final class PapersView extends HBox {
       return new ChartFields(chart, model);
     } else if (order instanceof LabelOptions labels) {
       return new LabelFields(labels, model);
+    }
+    if (order instanceof FillPlanOptions plan) {
+      OrderFields<FillPlanOptions> fields = new OrderFields<>(FillPlanOptions.class, plan, model);
+      fields.tick(
+          PaperViewWords.EVERY_BOX, FillPlanOptions::everyBox, FillPlanOptions::withEveryBox);
+      return fields;
     }
     if (order instanceof ComparisonOptions comparison) {
       return new ComparisonFields(comparison, model);

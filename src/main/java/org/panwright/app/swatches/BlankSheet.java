@@ -1,10 +1,7 @@
 package org.panwright.app.swatches;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import org.panwright.app.Session;
@@ -62,20 +59,15 @@ public final class BlankSheet {
         });
   }
 
-  /** White and black first: the tints and tones of the others rest on them. */
   private List<Paint> paints(boolean lineupOnly) {
     Kit kit = session.kit();
-    SheetChoices stirred = SheetChoices.guess(kit.shelf());
-    Set<String> ids = new LinkedHashSet<>();
-    stirred.whiteId().ifPresent(ids::add);
-    stirred.blackId().ifPresent(ids::add);
+    List<Paint> wanted = kit.shelf().paints();
     if (lineupOnly && session.lineup().isPresent()) {
-      session.lineup().get().fillings().values().forEach(filling -> ids.add(filling.paintId()));
-    } else {
-      kit.shelf().paints().forEach(paint -> ids.add(paint.id()));
+      wanted =
+          session.lineup().get().fillings().values().stream()
+              .flatMap(filling -> kit.shelf().find(filling.paintId()).stream())
+              .toList();
     }
-    List<Paint> paints = new ArrayList<>();
-    ids.forEach(id -> kit.shelf().find(id).ifPresent(paints::add));
-    return paints;
+    return SwatchSheet.rows(kit.shelf(), wanted);
   }
 }

@@ -3,6 +3,7 @@ package org.panwright.app.swatches;
 import java.util.Optional;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Shelf;
+import org.panwright.print.SwatchSheet;
 
 /**
  * What the painter says about a sheet.
@@ -17,7 +18,10 @@ record SheetChoices(boolean wet, Optional<String> whiteId, Optional<String> blac
 
   /** The first white and the first black of a shelf. */
   static SheetChoices guess(Shelf shelf) {
-    return new SheetChoices(false, first(shelf, "PW"), first(shelf, "PBk"));
+    return new SheetChoices(
+        false,
+        SwatchSheet.first(shelf, "PW").map(Paint::id),
+        SwatchSheet.first(shelf, "PBk").map(Paint::id));
   }
 
   SheetChoices withWet(boolean changed) {
@@ -30,16 +34,5 @@ record SheetChoices(boolean wet, Optional<String> whiteId, Optional<String> blac
 
   SheetChoices withBlack(Optional<String> changed) {
     return new SheetChoices(wet, whiteId, changed);
-  }
-
-  /** A paint of pigments of one kind only, by the letters their names begin with. */
-  private static Optional<String> first(Shelf shelf, String kind) {
-    return shelf.paints().stream()
-        .filter(
-            paint ->
-                paint.pigments().stream()
-                    .allMatch(share -> share.pigment().code().matches(kind + "\\d.*")))
-        .map(Paint::id)
-        .findFirst();
   }
 }
