@@ -159,7 +159,9 @@ public final class ComparisonWords {
   }
 
   private static String hues(Comparison.Shift shift) {
-    return ColourWords.arc(HueGap.hues(shift.fromDeg(), shift.toDeg()));
+    return shift.fromDeg() == shift.toDeg()
+        ? "hues all round the circle"
+        : ColourWords.arc(HueGap.hues(shift.fromDeg(), shift.toDeg()));
   }
 
   private static String left(Comparison.Shift shift, String some, String none) {

@@ -7,9 +7,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
 import org.panwright.store.DemoKit;
 
 class CompareTest {
@@ -56,6 +59,19 @@ class CompareTest {
     assertThat(console.complained())
         .contains("no lineup “Winter”; it has “Winter mud flats”")
         .hasLineCount(1);
+  }
+
+  @Test
+  void anEmptyLineupHasNothingAndWinsTheWholeCircle(@TempDir Path folder) throws Exception {
+    Kit demo = DemoKit.read(Console.LIBRARY);
+    Lineup empty = new Lineup("empty", "Nothing yet", demo.boxes().get(0).id(), Map.of());
+    String kit = Console.saved(new Edit.AddLineup(empty).apply(demo), folder).toString();
+
+    assertThat(console.run("compare", kit, "nothing yet", "Quay in May")).isZero();
+    assertThat(console.said())
+        .contains("Won: clean hues all round the circle; there was none before.")
+        .contains("Darkest dry mix: Nothing yet none", "Put Lemon yellow into well 1.")
+        .contains("new grass: Nothing yet no paint");
   }
 
   @Test
