@@ -38,7 +38,11 @@ final class SpareWords {
   }
 
   static String alsoSpare(AlsoSpare also, Kit kit) {
-    return "%s could be spared too as the box stands, each alone. They lean on one another: once one paint has left, the others are needed more, and this no longer holds. Take one out, then look again."
+    if (also.paintIds().size() == 1) {
+      return "While all the others stay, they mix nearly all it mixes. Once a paint has left, the"
+                 + " rest is needed more: take one out, then look again.";
+    }
+    return "Each of %s could go while all the others stay. They lean on one another: once one has left, the rest is needed more. Take one out, then look again."
         .formatted(Lists.and(also.paintIds().stream().map(id -> WordParts.name(kit, id)).toList()));
   }
 

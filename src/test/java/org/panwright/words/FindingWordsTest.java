@@ -2,9 +2,12 @@ package org.panwright.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.panwright.analysis.AlsoSpare;
 import org.panwright.analysis.Finding;
 import org.panwright.analysis.Lineups;
+import org.panwright.analysis.NearTwins;
 import org.panwright.kit.Kit;
 
 class FindingWordsTest {
@@ -34,5 +37,28 @@ class FindingWordsTest {
     assertThat(FindingWords.meaning(metals, kit))
         .contains("Cadmium in PR108")
         .contains("safety sheet and local rules");
+  }
+
+  @Test
+  void estimatesThatCannotBeToldApartAreSaidToBeEstimates() {
+    Kit kit = Lineups.kit(Lineups.paints("PY154", "PY1"), 2, "PY154", "PY1");
+    Finding twins =
+        Lineups.judge(kit).findings().stream()
+            .filter(NearTwins.class::isInstance)
+            .findFirst()
+            .orElseThrow();
+    assertThat(FindingWords.meaning(twins, kit))
+        .contains("Both are estimates, known to about ±9 only")
+        .doesNotContain("same colour to the eye");
+  }
+
+  @Test
+  void morePaintsThatCouldBeSparedAreNamedInOne() {
+    Kit kit = Lineups.kit(Lineups.paints("PY154", "PY1"), 2, "PY154", "PY1");
+    AlsoSpare two = new AlsoSpare(List.of("PY154", "PY1"));
+    assertThat(FindingWords.title(two, kit)).isEqualTo("2 more could be spared, one at a time");
+    assertThat(FindingWords.meaning(two, kit)).contains("Each of PY154 and PY1", "look again");
+    assertThat(FindingWords.title(new AlsoSpare(List.of("PY1")), kit))
+        .isEqualTo("PY1 could be spared too");
   }
 }
