@@ -37,7 +37,7 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("compare", 1440, 900, Theme.LIGHT, w -> w.showPlace(CompareWords.TITLE)),
           new Shot("choose", 1440, 900, Theme.LIGHT, w -> w.showPlace(ChooseViewWords.TITLE)),
           new Shot("arrange", 1280, 800, Theme.LIGHT, Shot::arrange),
-          new Shot("paint-page", 1440, 900, Theme.LIGHT, w -> w.editors().openPage(blend(w))),
+          new Shot("paint-page", 1440, 900, Theme.LIGHT, w -> w.editors().openPage(painted(w))),
           new Shot("fill", 1440, 900, Theme.LIGHT, w -> w.showPlace(FillViewWords.FILL)),
           new Shot("outing", 1440, 900, Theme.LIGHT, w -> w.showPlace(OutingWords.VIEW)),
           new Shot("papers", 1440, 900, Theme.LIGHT, w -> w.showPlace(WindowWords.PAPERS)),
@@ -121,6 +121,15 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
 
   private static Box box(Workbench workbench) {
     return workbench.session().kit().boxOf(lineup(workbench));
+  }
+
+  /** The first paint with swatches of its own. */
+  private static String painted(Workbench workbench) {
+    return workbench.session().kit().shelf().paints().stream()
+        .filter(paint -> !paint.swatchbook().coats().isEmpty())
+        .map(Paint::id)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A paint of several pigments shows more of the editor. */
