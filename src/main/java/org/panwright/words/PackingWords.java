@@ -53,7 +53,7 @@ public final class PackingWords {
           new Thing("dirty-water", "Bottle for the rinse water", Supply.DIRTY_WATER),
           new Thing("cups", "Water cups", Supply.CUPS),
           new Thing("paper", "Paper", Supply.PAPER),
-          new Thing("scrap", "A scrap of the same paper to try colours on"),
+          new Thing("scrap", "Scrap paper to try colours on"),
           new Thing("board", "Board, clips or tape"),
           new Thing("brushes", "Brushes", Supply.BRUSHES),
           new Thing("pencil", "Pencil and soft eraser"),
