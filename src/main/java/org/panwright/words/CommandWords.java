@@ -122,7 +122,7 @@ public final class CommandWords {
   /** The first word is no command. */
   public static String unknownCommand(String word) {
     return ("There is no command %s; there are report, mix, mixcheck, compare, choose, fill, fit"
-                + " and pack (--help explains them).")
+            + " and pack (--help explains them).")
         .formatted(quoted(word));
   }
 

@@ -70,8 +70,8 @@ public final class PictureWords {
     }
     if (fault instanceof ReadingFault.NoBarePaper) {
       return "No bare paper can be made out between the patches, so the light cannot be taken out."
-                 + " Check the corners, or take the picture again with bare paper round every"
-                 + " patch.";
+          + " Check the corners, or take the picture again with bare paper round every"
+          + " patch.";
     }
     if (fault instanceof ReadingFault.NothingPainted) {
       return "All patches look like bare paper. Check the corners, or paint the sheet first.";
@@ -119,7 +119,7 @@ public final class PictureWords {
     }
     if (note instanceof ReadingNote.NoCode) {
       return "The squares at the sheet's head cannot be read: check the corners and name the paints"
-                 + " by hand.";
+          + " by hand.";
     }
     throw new IllegalArgumentException("no words for " + note);
   }

@@ -40,7 +40,7 @@ final class SpareWords {
   static String alsoSpare(AlsoSpare also, Kit kit) {
     if (also.paintIds().size() == 1) {
       return "While all the others stay, they mix nearly all it mixes. Once a paint has left, the"
-                 + " rest is needed more: take one out, then look again.";
+          + " rest is needed more: take one out, then look again.";
     }
     return "Each of %s could go while all the others stay. They lean on one another: once one has left, the rest is needed more. Take one out, then look again."
         .formatted(Lists.and(also.paintIds().stream().map(id -> WordParts.name(kit, id)).toList()));

@@ -156,7 +156,7 @@ public final class SwatchesWords {
   public static String foreign(int rows, int all) {
     return rows == all
         ? "This sheet was printed for another kit: none of its paints is on this shelf. Name the"
-              + " paint of each row to use it."
+            + " paint of each row to use it."
         : "%d of %d rows name a paint that is not on this shelf. Choose its paint or leave the row out."
             .formatted(rows, all);
   }
@@ -171,7 +171,7 @@ public final class SwatchesWords {
   public static String wet(int coats) {
     return coats == 0
         ? "Nothing of this sheet was kept dry yet. Read the dried sheet first; the wet picture then"
-              + " gives the drying shift."
+            + " gives the drying shift."
         : "%d coats were read dry before; keeping this adds how they looked wet.".formatted(coats);
   }
 

@@ -39,8 +39,7 @@ public final class RandomEdits {
           this::setFill,
           kit -> Optional.of(new Edit.AddPaint(paint(fresh("p")))),
           kit ->
-              Optional.of(
-                  new TableEdit(List.of(paint(fresh("p"))), List.of(), Optional.empty())),
+              Optional.of(new TableEdit(List.of(paint(fresh("p"))), List.of(), Optional.empty())),
           kit -> any(kit.shelf().paints()).map(p -> new Edit.ChangePaint(paint(p.id()))),
           kit -> any(kit.shelf().paints()).map(p -> new Edit.RemovePaint(p.id())),
           this::recordSwatch,

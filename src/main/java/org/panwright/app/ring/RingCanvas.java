@@ -41,8 +41,7 @@ final class RingCanvas extends CanvasRegion {
   private double centreY;
   private double radius;
 
-  RingCanvas(
-      ObservableValue<Optional<RingPicture>> picture, BiConsumer<Double, Double> picked) {
+  RingCanvas(ObservableValue<Optional<RingPicture>> picture, BiConsumer<Double, Double> picked) {
     this.picture = picture;
     this.picked = picked;
     getStyleClass().add("ring-canvas");

@@ -43,7 +43,7 @@ public final class PaintedPage {
   /** One coat: where it lies, and its light over paper and over ink. */
   private record Coat(Zone zone, LinearSrgb onPaper, LinearSrgb onInk) {}
 
-  PaintedPage(Papers papers, int page) {
+  public PaintedPage(Papers papers, int page) {
     Sheet sheet = papers.sheets().get(page);
     widthMm = sheet.widthMm();
     heightMm = sheet.heightMm();

@@ -134,6 +134,23 @@ public record SimulatedCamera(
     return image;
   }
 
+  /** From millimetres on a page to pixels. */
+  public Homography place(PaintedPage page) {
+    return Homography.of(paper(page), seen()).orElseThrow();
+  }
+
+  private static List<Point> paper(PaintedPage page) {
+    return List.of(
+        new Point(0, 0),
+        new Point(page.widthMm, 0),
+        new Point(page.widthMm, page.heightMm),
+        new Point(0, page.heightMm));
+  }
+
+  private List<Point> seen() {
+    return corners.stream().map(c -> new Point(c.x() * width, c.y() * height)).toList();
+  }
+
   /** The picture as a JPEG file. */
   public Path save(PaintedPage page, Path file) {
     return saveJpeg(shoot(page), file, quality);
