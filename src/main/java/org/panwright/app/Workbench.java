@@ -295,6 +295,6 @@ public final class Workbench {
 
   private static String version() {
     return Optional.ofNullable(Workbench.class.getPackage().getImplementationVersion())
-        .orElse("(development)");
+        .orElse(WindowWords.UNBUILT);
   }
 }

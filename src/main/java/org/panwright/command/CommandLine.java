@@ -47,6 +47,10 @@ public final class CommandLine {
       out.println(CommandWords.help(words.get(0)));
       return DONE;
     }
+    if (words.get(0).equals("--version")) {
+      out.println(CommandWords.version(version()));
+      return DONE;
+    }
     Optional<Command> command = command(words.get(0));
     if (command.isEmpty()) {
       err.println(CommandWords.unknownCommand(words.get(0)));
@@ -113,5 +117,10 @@ public final class CommandLine {
       }
     }
     return fault.getClass().getSimpleName();
+  }
+
+  /** The version the package was built as; empty when run from its folders. */
+  private static Optional<String> version() {
+    return Optional.ofNullable(CommandLine.class.getPackage().getImplementationVersion());
   }
 }

@@ -119,6 +119,11 @@ public final class CommandWords {
     };
   }
 
+  /** The answer to {@code --version}. */
+  public static String version(Optional<String> version) {
+    return WindowWords.PROGRAM + " " + version.orElse(WindowWords.UNBUILT);
+  }
+
   /** The first word is no command. */
   public static String unknownCommand(String word) {
     return ("There is no command %s; there are report, mix, mixcheck, compare, choose, fill, fit"

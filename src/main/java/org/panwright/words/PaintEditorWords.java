@@ -11,10 +11,10 @@ public final class PaintEditorWords {
   public static final String CHANGE_MENU = "_Change this paint…";
 
   /** In the menu. */
-  public static final String COPY_MENU = "_Duplicate this paint…";
+  public static final String COPY_MENU = "_Make a copy of this paint…";
 
   /** In the menu. */
-  public static final String REMOVE_MENU = "_Remove this paint";
+  public static final String REMOVE_MENU = "_Take this paint off the shelf…";
 
   /** Title for a paint that is not on the shelf yet. */
   public static final String NEW_TITLE = "New paint";
@@ -68,9 +68,6 @@ public final class PaintEditorWords {
   public static final String PIGMENT_NEEDED =
       "Add at least one pigment. Its Colour Index name, such as PB29, stands on the tube.";
 
-  /** Column of parts. */
-  public static final String PARTS = "parts";
-
   /** The button that takes a pigment out. */
   public static final String REMOVE_PIGMENT = "Take out";
 
@@ -104,10 +101,10 @@ public final class PaintEditorWords {
       "keep the colour read from swatches or a spectral file";
 
   /** Title of the question before a paint in a well is removed. */
-  public static final String REMOVE_TITLE = "Remove this paint?";
+  public static final String REMOVE_TITLE = "Take this paint off the shelf?";
 
   /** Removes it. */
-  public static final String REMOVE = "Remove from shelf";
+  public static final String REMOVE = "Take off the shelf";
 
   /** Leaves it. */
   public static final String KEEP = "Keep on shelf";
@@ -117,6 +114,11 @@ public final class PaintEditorWords {
   /** Said when the parts of a pigment are no number above 0. */
   public static String partsWrong(String pigment) {
     return "Parts of %s must be a number above 0, such as 1 or 2.5.".formatted(pigment);
+  }
+
+  /** The unit behind a number of parts as typed. */
+  public static String unit(String typed) {
+    return typed.strip().equals("1") ? "part" : "parts";
   }
 
   /** A share beside its parts. */

@@ -56,6 +56,9 @@ public final class WindowWords {
   /** What "about" is called. */
   public static final String ABOUT = "_About Panwright";
 
+  /** The version of a program that was never packaged. */
+  public static final String UNBUILT = "(development)";
+
   /** The dot beside the kit's name while something is not saved. */
   public static final String UNSAVED_MARK = "●";
 

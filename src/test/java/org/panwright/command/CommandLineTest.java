@@ -24,7 +24,8 @@ class CommandLineTest {
         "mix PB29 --dry                    | knows no option “--dry”",
         "mix PB29 --json=yes               | knows no option “--json=yes”",
         "mix PB29 --wash                   | after --wash its value is missing",
-        "mix PB29 --wash soup              | no wash “soup”; there are butter, cream, milk, coffee, tea",
+        "mix PB29 --wash soup              | no wash “soup”; there are butter, cream, milk, coffee,"
+            + " tea",
         "mix PB29 --wet --wet              | --wet may be given only once",
         "mix PB29:0                        | “0”",
         "mix PB29:-1                       | “-1”",
@@ -57,6 +58,13 @@ class CommandLineTest {
     assertThat(console.complained()).isEmpty();
     assertThat(console.said().lines().mapToInt(String::length).max().orElseThrow())
         .isLessThanOrEqualTo(100);
+  }
+
+  @Test
+  void versionIsOneLineWithTheName() {
+    assertThat(console.run("--version")).isZero();
+    assertThat(console.complained()).isEmpty();
+    assertThat(console.said()).startsWith("Panwright ").hasLineCount(1);
   }
 
   @Test

@@ -59,7 +59,8 @@ final class PigmentRows extends VBox {
     parts.setAlignment(Pos.CENTER_RIGHT);
     parts.setAccessibleText(PaintEditorWords.partsOf(part.pigment().toString()));
     parts.textProperty().bindBidirectional(part.partsProperty());
-    Label unit = new Label(PaintEditorWords.PARTS);
+    Label unit = new Label();
+    unit.textProperty().bind(part.partsProperty().map(PaintEditorWords::unit));
     unit.getStyleClass().add("soft");
     unit.setMinWidth(USE_PREF_SIZE);
     Label share = new Label();
