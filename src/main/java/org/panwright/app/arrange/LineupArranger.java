@@ -6,7 +6,6 @@ import java.util.function.Consumer;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Arranger;
 import org.panwright.analysis.WellOrder;
@@ -18,6 +17,7 @@ import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.Form;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
 import org.panwright.words.ArrangeWords;
 
 /** Asks how the lineup looked at is to be laid into its wells, with its preview; one edit. */
@@ -81,8 +81,8 @@ public final class LineupArranger {
     grid.row("", left);
     StillBox box = new StillBox(paint -> model.wellOf(paint).ifPresent(model::togglePin));
     box.setPrefSize(WIDTH, BOX_HEIGHT);
-    Label cost = sentence();
-    Label pins = sentence();
+    Label cost = Sentence.of("");
+    Label pins = Sentence.of("");
     pins.getStyleClass().addAll("soft", "small");
     Runnable show =
         () -> {
@@ -109,12 +109,5 @@ public final class LineupArranger {
         model.laidProperty().map(Optional::isPresent),
         () -> true,
         order);
-  }
-
-  private static Label sentence() {
-    Label label = new Label();
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }

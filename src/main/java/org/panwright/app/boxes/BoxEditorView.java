@@ -14,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.TypedNumber;
 import org.panwright.kit.Box;
 import org.panwright.words.BoxEditorWords;
@@ -39,7 +40,7 @@ final class BoxEditorView extends HBox {
     Button redo = new Button(BoxEditorWords.REDO);
     redo.setOnAction(event -> model.redo());
     redo.disableProperty().bind(model.redoableProperty().not());
-    Label fit = sentence("", "soft");
+    Label fit = Sentence.of("", "soft");
     fit.textProperty().bind(model.fitProperty());
     fit.managedProperty().bind(model.fitProperty().map(text -> !text.isEmpty()));
     VBox told =
@@ -47,7 +48,8 @@ final class BoxEditorView extends HBox {
     // As high with one line as with four, so that the drawing stays where it is under the mouse.
     told.setMinHeight(TOLD_HEIGHT);
     VBox left =
-        new VBox(10, sketch, new HBox(8, undo, redo), sentence(BoxEditorWords.HINT, "soft"), told);
+        new VBox(
+            10, sketch, new HBox(8, undo, redo), Sentence.of(BoxEditorWords.HINT, "soft"), told);
     left.setPrefWidth(570);
     HBox.setHgrow(left, Priority.ALWAYS);
     VBox right =
@@ -163,17 +165,9 @@ final class BoxEditorView extends HBox {
   }
 
   private static Label problem(ObservableValue<String> text) {
-    Label label = sentence("", "field-problem");
+    Label label = Sentence.of("", "field-problem");
     label.textProperty().bind(text);
     label.managedProperty().bind(text.map(now -> !now.isEmpty()));
-    return label;
-  }
-
-  private static Label sentence(String text, String style) {
-    Label label = new Label(text);
-    label.getStyleClass().add(style);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
     return label;
   }
 }

@@ -9,12 +9,12 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Chooser;
 import org.panwright.analysis.Proposal;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.paint.Paint;
 import org.panwright.words.ArrangeWords;
@@ -27,7 +27,7 @@ public final class ChooseView extends BorderPane {
   private final ToneBook tones;
   private final Dialogs dialogs;
   private final VBox proposals = new VBox();
-  private final Label status = sentence(ChooseViewWords.START);
+  private final Label status = Sentence.of(ChooseViewWords.START);
   private final ProgressBar bar = new ProgressBar(0);
 
   /**
@@ -110,7 +110,7 @@ public final class ChooseView extends BorderPane {
           .contradictions()
           .forEach(
               contradiction -> {
-                Label problem = sentence(ChooseWords.sentence(contradiction, kit));
+                Label problem = Sentence.of(ChooseWords.sentence(contradiction, kit));
                 problem.getStyleClass().add("warn");
                 proposals.getChildren().add(problem);
               });
@@ -141,12 +141,5 @@ public final class ChooseView extends BorderPane {
           ChooseViewWords.MAKE,
           model.session().lineup().isEmpty() ? ChooseViewWords.NO_BOX : ChooseViewWords.NO_ROOM);
     }
-  }
-
-  private static Label sentence(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }

@@ -20,6 +20,7 @@ import org.panwright.analysis.Proposal;
 import org.panwright.analysis.Reason;
 import org.panwright.app.chip.ChipInk;
 import org.panwright.app.chip.ToneBook;
+import org.panwright.app.fx.Sentence;
 import org.panwright.app.ring.TwoRings;
 import org.panwright.kit.Kit;
 import org.panwright.paint.Paint;
@@ -49,11 +50,11 @@ final class ProposalCard extends VBox {
     Button button = new Button(ChooseViewWords.MAKE);
     button.setOnAction(event -> make.run());
     HBox head = new HBox(8, heading, space, button);
-    VBox words = new VBox(6, sentence(ChooseWords.worth(proposal)));
+    VBox words = new VBox(6, Sentence.of(ChooseWords.worth(proposal)));
     words.getChildren().add(soft(ChooseWords.parts(proposal)));
     words.getChildren().add(soft(ChooseWords.darkest(proposal)));
     if (number > 1) {
-      words.getChildren().add(sentence(ChooseWords.exchanged(best, proposal, kit)));
+      words.getChildren().add(Sentence.of(ChooseWords.exchanged(best, proposal, kit)));
     }
     HBox.setHgrow(words, Priority.ALWAYS);
     HBox body = new HBox(16, words);
@@ -67,11 +68,12 @@ final class ProposalCard extends VBox {
           rings.setAccessibleText(ChooseViewWords.RING_KEY);
           Tooltip.install(rings, new Tooltip(ChooseViewWords.RING_KEY));
           words.getChildren().add(part(ChooseViewWords.AGAINST));
-          ComparisonWords.hues(lost, won).forEach(text -> words.getChildren().add(sentence(text)));
+          ComparisonWords.hues(lost, won)
+              .forEach(text -> words.getChildren().add(Sentence.of(text)));
           words
               .getChildren()
               .add(
-                  sentence(
+                  Sentence.of(
                       ChooseWords.covers(
                           proposal.reach().coveredBy(judgement.reach()),
                           judgement.reach().coveredBy(proposal.reach()))));
@@ -103,7 +105,7 @@ final class ProposalCard extends VBox {
   private static Node reasons(Proposal proposal, Kit kit) {
     VBox list = new VBox(3);
     for (Reason reason : proposal.reasons()) {
-      list.getChildren().add(sentence(ChooseWords.reason(reason, kit)));
+      list.getChildren().add(Sentence.of(ChooseWords.reason(reason, kit)));
     }
     TitledPane why = new TitledPane(ChooseViewWords.WHY, list);
     why.setExpanded(false);
@@ -118,15 +120,8 @@ final class ProposalCard extends VBox {
   }
 
   private static Label soft(String text) {
-    Label label = sentence(text);
+    Label label = Sentence.of(text);
     label.getStyleClass().add("soft");
-    return label;
-  }
-
-  private static Label sentence(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
     return label;
   }
 }

@@ -14,6 +14,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Comparison;
+import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.Swatches;
 import org.panwright.app.ring.TwoRings;
 import org.panwright.colour.Lab;
@@ -59,7 +60,7 @@ final class ComparedSide extends ScrollPane {
         comparison.lost(),
         comparison.won());
     rings.setAccessibleText(CompareWords.ringFigure(first, second));
-    Label key = sentence(CompareWords.RING_KEY);
+    Label key = Sentence.of(CompareWords.RING_KEY);
     key.getStyleClass().addAll("soft", "small");
     content.getChildren().addAll(rings, key);
     part(CompareWords.HUES, ComparisonWords.hues(comparison));
@@ -87,15 +88,8 @@ final class ComparedSide extends ScrollPane {
     Label heading = new Label(title);
     heading.getStyleClass().add("part-heading");
     VBox part = new VBox(3, heading);
-    sentences.forEach(text -> part.getChildren().add(sentence(text)));
+    sentences.forEach(text -> part.getChildren().add(Sentence.of(text)));
     content.getChildren().add(part);
-  }
-
-  private static Label sentence(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 
   private static Node samples(List<Lab> colours, String lineup) {

@@ -18,6 +18,7 @@ import javafx.scene.control.Label;
 import javafx.stage.FileChooser;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
+import org.panwright.app.fx.Sentence;
 import org.panwright.app.theme.Looks;
 import org.panwright.words.DialogWords;
 
@@ -117,11 +118,9 @@ public final class WindowDialogs implements Dialogs {
   }
 
   private static Label sentence(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
+    Label label = Sentence.of(text);
     double em = label.getFont().getSize();
     label.setPrefWidth(SENTENCE_WIDTH_EM * em);
-    label.setMinHeight(javafx.scene.layout.Region.USE_PREF_SIZE);
     return label;
   }
 

@@ -9,6 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.Sentence;
 import org.panwright.words.FillViewWords;
 import org.panwright.words.FitWords;
 
@@ -37,7 +38,7 @@ final class PanForm extends VBox {
     grid.row(FillViewWords.INSIDE, new HBox(8, inner.toArray(Node[]::new)));
     grid.row(FillViewWords.TAPER, taper);
     grid.row(FillViewWords.BRIM, brim);
-    Label measured = sentence("soft");
+    Label measured = Sentence.of("", "soft");
     measured
         .textProperty()
         .bind(
@@ -46,9 +47,9 @@ final class PanForm extends VBox {
                     d.problem().isEmpty()
                         ? FillViewWords.measures(d.toPan("measured").measuredMl())
                         : ""));
-    Label problem = sentence("field-problem");
+    Label problem = Sentence.of("", "field-problem");
     problem.textProperty().bind(draft.map(d -> d.problem().orElse("")));
-    Label usual = sentence("soft");
+    Label usual = Sentence.of("", "soft");
     usual.setText(FitWords.USUAL);
     getChildren().setAll(grid, measured, problem, usual);
     setPrefWidth(430);
@@ -96,13 +97,5 @@ final class PanForm extends VBox {
     field.setAccessibleText(what + ", " + side);
     field.setPromptText(side);
     return field;
-  }
-
-  private static Label sentence(String style) {
-    Label label = new Label();
-    label.getStyleClass().add(style);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
   }
 }

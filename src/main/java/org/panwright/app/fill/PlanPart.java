@@ -20,6 +20,7 @@ import org.panwright.analysis.FillPlan;
 import org.panwright.analysis.PlannedWell;
 import org.panwright.analysis.Sharing;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Box;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
@@ -34,7 +35,7 @@ final class PlanPart extends HBox {
   private final ChoiceBox<Sharing> sharing = new ChoiceBox<>();
   private final TextField day = new TextField();
   private final ReadOnlyStringWrapper dayProblem = new ReadOnlyStringWrapper("");
-  private final Label summary = sentence("");
+  private final Label summary = Sentence.of("");
   private final VBox beside = new VBox(6);
   private final TextTable<PlannedWell> wells;
 
@@ -211,7 +212,7 @@ final class PlanPart extends HBox {
     if (lines.isEmpty()) {
       beside.getChildren().add(soft(nothing));
     }
-    lines.forEach(line -> beside.getChildren().add(sentence(line)));
+    lines.forEach(line -> beside.getChildren().add(Sentence.of(line)));
   }
 
   private String remark(PlannedWell well) {
@@ -227,21 +228,14 @@ final class PlanPart extends HBox {
   }
 
   private static Label heading(String text) {
-    Label label = sentence(text);
+    Label label = Sentence.of(text);
     label.getStyleClass().add("part-heading");
     return label;
   }
 
   private static Label soft(String text) {
-    Label label = sentence(text);
+    Label label = Sentence.of(text);
     label.getStyleClass().add("soft");
-    return label;
-  }
-
-  private static Label sentence(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
     return label;
   }
 }

@@ -11,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.Swatches;
 import org.panwright.colour.Light;
 import org.panwright.colour.Oklab;
@@ -38,10 +39,10 @@ public final class MixView extends VBox {
   private final SwatchStrip ratios;
   private final VBox ratioPart;
   private final SwatchStrip washes;
-  private final Label recipe = wrapped();
+  private final Label recipe = Sentence.of("");
   private final ReflectanceCurve curve = new ReflectanceCurve();
-  private final Label figures = wrapped();
-  private final Label trust = wrapped();
+  private final Label figures = Sentence.of("");
+  private final Label trust = Sentence.of("");
 
   public MixView(MixModel model) {
     getStyleClass().addAll("pane", "mix-view");
@@ -122,12 +123,5 @@ public final class MixView extends VBox {
     VBox part = new VBox(label, content);
     part.getStyleClass().add("part");
     return part;
-  }
-
-  private static Label wrapped() {
-    Label label = new Label();
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }

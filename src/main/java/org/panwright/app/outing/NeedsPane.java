@@ -5,9 +5,9 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.PaintUse;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.paint.Paint;
 import org.panwright.words.OutingWords;
@@ -34,19 +34,19 @@ final class NeedsPane extends VBox {
       amounts.addRow(amounts.getRowCount(), soft(line.name()), strong(line.amount()));
     }
     getChildren()
-        .setAll(heading(PackingWords.NEEDS), amounts, sentence(PackingWords.BASIS, "soft"));
+        .setAll(heading(PackingWords.NEEDS), amounts, Sentence.of(PackingWords.BASIS, "soft"));
     List<PaintUse> uses = packed.needs().paints();
     if (!uses.isEmpty()) {
       GridPane paints = table();
       for (PaintUse use : uses) {
-        Label lasting = sentence(PackingWords.lasting(use), use.runsOut() ? "warn" : "text");
+        Label lasting = Sentence.of(PackingWords.lasting(use), use.runsOut() ? "warn" : "text");
         paints.addRow(paints.getRowCount(), soft(name(packed.kit(), use.paintId())), lasting);
       }
       getChildren().addAll(heading(OutingWords.LASTS), paints);
     }
     getChildren().add(heading(PackingWords.CAUTIONS));
     PackingWords.cautions(packed.needs(), packed.kit())
-        .forEach(caution -> getChildren().add(sentence(caution, "text")));
+        .forEach(caution -> getChildren().add(Sentence.of(caution, "text")));
   }
 
   private static GridPane table() {
@@ -71,18 +71,10 @@ final class NeedsPane extends VBox {
   }
 
   private static Label soft(String words) {
-    return sentence(words, "soft");
+    return Sentence.of(words, "soft");
   }
 
   private static Label strong(String words) {
-    return sentence(words, "strong");
-  }
-
-  private static Label sentence(String words, String look) {
-    Label label = new Label(words);
-    label.getStyleClass().add(look);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
+    return Sentence.of(words, "strong");
   }
 }

@@ -11,11 +11,11 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TitledPane;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.CommittedField;
+import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.TypedNumber;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
@@ -29,7 +29,7 @@ final class OutingForm extends VBox {
   private final OutingModel model;
   private final CommittedField name;
   private final CommittedField date;
-  private final Label dateNote = sentence("", "warn");
+  private final Label dateNote = Sentence.of("", "warn");
   private final CommittedField place;
   private final ChoiceBox<Optional<String>> lineup = new ChoiceBox<>();
   private final CommittedField hours;
@@ -82,7 +82,7 @@ final class OutingForm extends VBox {
   }
 
   private VBox subjectPart() {
-    Label title = sentence(OutingWords.SUBJECTS, "part-heading");
+    Label title = Sentence.of(OutingWords.SUBJECTS, "part-heading");
     subjects.getStyleClass().add("subject-chips");
     return new VBox(6, title, subjects);
   }
@@ -95,7 +95,7 @@ final class OutingForm extends VBox {
     }
     Button usual = new Button(OutingWords.USUAL_RATES);
     usual.setOnAction(event -> model.change(outing -> outing.withRates(PackingRates.USUAL)));
-    VBox content = new VBox(10, sentence(OutingWords.RATES_NOTE, "soft"), form, usual);
+    VBox content = new VBox(10, Sentence.of(OutingWords.RATES_NOTE, "soft"), form, usual);
     TitledPane pane = new TitledPane(OutingWords.RATES, content);
     pane.setExpanded(false);
     pane.setAnimated(false);
@@ -154,7 +154,7 @@ final class OutingForm extends VBox {
     rates.forEach((rate, field) -> field.show(TypedNumber.write(rate.get(outing.rates()), 4)));
     subjects.getChildren().setAll(outing.subjects().stream().map(SubjectChip::new).toList());
     if (outing.subjects().isEmpty()) {
-      subjects.getChildren().setAll(sentence(OutingWords.NO_SUBJECTS, "soft"));
+      subjects.getChildren().setAll(Sentence.of(OutingWords.NO_SUBJECTS, "soft"));
     }
     following = false;
   }
@@ -176,13 +176,5 @@ final class OutingForm extends VBox {
             wanted -> model.lineups().stream().filter(l -> l.id().equals(wanted)).findFirst())
         .map(Lineup::name)
         .orElse(OutingWords.NO_LINEUP);
-  }
-
-  private static Label sentence(String words, String look) {
-    Label label = new Label(words);
-    label.getStyleClass().add(look);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }

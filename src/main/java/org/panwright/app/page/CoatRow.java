@@ -10,6 +10,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Rectangle;
+import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.Swatches;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
@@ -23,11 +24,11 @@ final class CoatRow extends HBox {
   CoatRow(PaintPage.Line line, Runnable remove) {
     getStyleClass().add("coat-row");
     setAlignment(Pos.CENTER_LEFT);
-    Label name = wrapped(PaintPageWords.coat(line.coat()));
-    Label from = wrapped(PaintPageWords.read(line.coat()));
+    Label name = Sentence.of(PaintPageWords.coat(line.coat()));
+    Label from = Sentence.of(PaintPageWords.read(line.coat()));
     from.getStyleClass().addAll("soft", "small");
     Label off =
-        wrapped(
+        Sentence.of(
             line.fit()
                 .map(fit -> PaintPageWords.difference(fit.ciede2000()))
                 .orElse(PaintPageWords.unknownPartner()));
@@ -55,12 +56,5 @@ final class CoatRow extends HBox {
     Rectangle chip = new Rectangle(WIDTH, HEIGHT);
     chip.setFill(Swatches.color(lab));
     return chip;
-  }
-
-  private static Label wrapped(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }

@@ -15,6 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
 import org.panwright.paint.FormerOptics;
 import org.panwright.paint.OpticsSource;
 import org.panwright.paint.Paint;
@@ -25,11 +26,11 @@ import org.panwright.words.PaintWords;
 public final class PageView extends HBox {
   private final PageModel model;
   private final ComboBox<Paint> chooser = new ComboBox<>();
-  private final Label codes = wrapped("");
+  private final Label codes = Sentence.of("");
   private final Label badge = new Label();
-  private final Label trust = wrapped("");
-  private final Label remark = wrapped("");
-  private final Label sides = wrapped(PaintPageWords.SIDES);
+  private final Label trust = Sentence.of("");
+  private final Label remark = Sentence.of("");
+  private final Label sides = Sentence.of(PaintPageWords.SIDES);
   private final VBox coats = new VBox();
   private final Button learn = new Button(PaintPageWords.LEARN);
   private final CurvePlot reflectance = new CurvePlot(false);
@@ -127,7 +128,7 @@ public final class PageView extends HBox {
         .getChildren()
         .setAll(
             page.coats().isEmpty()
-                ? List.of(wrapped(PaintPageWords.NO_SWATCHES))
+                ? List.of(Sentence.of(PaintPageWords.NO_SWATCHES))
                 : page.coats().stream()
                     .map(line -> new CoatRow(line, () -> model.remove(line.coat().id())))
                     .toList());
@@ -185,7 +186,7 @@ public final class PageView extends HBox {
     Label where = new Label(PaintWords.badge(source));
     where.getStyleClass().add("badge");
     where.setMinWidth(Region.USE_PREF_SIZE);
-    Label text = wrapped(mark.isEmpty() ? words : words + " — " + mark);
+    Label text = Sentence.of(mark.isEmpty() ? words : words + " — " + mark);
     text.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(text, Priority.ALWAYS);
     HBox line = new HBox(8, where, text);
@@ -213,12 +214,5 @@ public final class PageView extends HBox {
     VBox part = new VBox(heading(title), content);
     part.getStyleClass().add("part");
     return part;
-  }
-
-  private static Label wrapped(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }

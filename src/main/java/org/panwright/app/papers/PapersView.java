@@ -13,11 +13,11 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FileKind;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.FileProblem;
 import org.panwright.kit.Outing;
 import org.panwright.print.CardOptions;
@@ -221,10 +221,7 @@ public final class PapersView extends HBox {
   }
 
   private static Label sentence(String style) {
-    Label label = new Label();
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().add(style);
+    Label label = Sentence.of("", style);
     label.managedProperty().bind(label.textProperty().isNotEmpty());
     return label;
   }

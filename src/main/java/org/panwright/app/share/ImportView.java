@@ -12,10 +12,10 @@ import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.table.Duplicates;
 import org.panwright.kit.table.TakenRow;
 import org.panwright.paint.Paint;
@@ -26,7 +26,7 @@ final class ImportView extends VBox {
   private static final int MAPPINGS_ABREAST = 2;
 
   private final ImportModel model;
-  private final Label summary = sentence("", "strong");
+  private final Label summary = Sentence.of("", "strong");
   private final TableView<TakenRow> rows = new TableView<>();
 
   ImportView(ImportModel model, String file) {
@@ -43,11 +43,11 @@ final class ImportView extends VBox {
             model.table().separator());
     getChildren()
         .setAll(
-            sentence(read, "soft"),
-            sentence(ShareWords.COLUMNS, "part-heading"),
+            Sentence.of(read, "soft"),
+            Sentence.of(ShareWords.COLUMNS, "part-heading"),
             mapping(),
             known,
-            sentence(ShareWords.ROWS, "part-heading"),
+            Sentence.of(ShareWords.ROWS, "part-heading"),
             rows(),
             summary);
     model.planProperty().addListener(changed -> show());
@@ -153,13 +153,5 @@ final class ImportView extends VBox {
             model.planProperty().get().rows().stream()
                 .sorted(Comparator.comparing(row -> row.outcome() != TakenRow.Outcome.AT_FAULT))
                 .toList());
-  }
-
-  private static Label sentence(String words, String look) {
-    Label label = new Label(words);
-    label.getStyleClass().add(look);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }

@@ -10,6 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.panwright.app.fx.Sentence;
 import org.panwright.app.recipes.TwoSwatches;
 import org.panwright.kit.Kit;
 import org.panwright.words.SubjectWords;
@@ -43,14 +44,14 @@ final class SubjectCard extends VBox {
                 row.box().map(match -> match.lab()).orElse(row.colour().lab())));
     getChildren()
         .add(
-            wrapped(
+            Sentence.of(
                 row.box()
                     .map(match -> SubjectWords.fromBox(match, kit))
                     .orElse(SubjectWords.EMPTY_BOX)));
     row.shelf()
         .ifPresent(
             match -> {
-              Label shelf = wrapped(SubjectWords.fromShelf(match, kit));
+              Label shelf = Sentence.of(SubjectWords.fromShelf(match, kit));
               shelf.getStyleClass().addAll("soft", "small");
               getChildren().add(shelf);
             });
@@ -70,12 +71,5 @@ final class SubjectCard extends VBox {
     button.getStyleClass().addAll("quiet", "small");
     button.setOnAction(e -> work.run());
     return button;
-  }
-
-  private static Label wrapped(String words) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }

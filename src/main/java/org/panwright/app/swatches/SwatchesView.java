@@ -15,13 +15,13 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FileKind;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
 import org.panwright.paint.Paint;
 import org.panwright.print.Papers;
 import org.panwright.swatch.PaintFitReport;
@@ -49,11 +49,11 @@ public final class SwatchesView extends HBox {
   private final BlankSheet blank;
   private final Dialogs dialogs;
   private final PictureDesk desk;
-  private final Label problem = sentence("");
+  private final Label problem = Sentence.of("");
   private final VBox remarks = new VBox(6);
   private final VBox rows = new VBox(10);
-  private final Label status = sentence("");
-  private final Label fitting = sentence(SwatchesWords.FITTING);
+  private final Label status = Sentence.of("");
+  private final Label fitting = Sentence.of(SwatchesWords.FITTING);
   private final Button keep = new Button(SwatchesWords.KEEP);
   private boolean lineupOnly;
 
@@ -64,7 +64,7 @@ public final class SwatchesView extends HBox {
     this.dialogs = dialogs;
     desk = new PictureDesk(pictures, sheet::outlines);
     getStyleClass().add("swatches-view");
-    Label empty = sentence(SwatchesWords.EMPTY);
+    Label empty = Sentence.of(SwatchesWords.EMPTY);
     empty.getStyleClass().add("empty-hint");
     empty.setMaxWidth(420);
     empty.visibleProperty().bind(pictures.pictureProperty().map(Optional::isEmpty));
@@ -83,7 +83,7 @@ public final class SwatchesView extends HBox {
   }
 
   private Label cornersHint() {
-    Label corners = sentence(SwatchesWords.CORNERS);
+    Label corners = Sentence.of(SwatchesWords.CORNERS);
     corners.getStyleClass().addAll("soft", "small", "swatches-hint");
     corners.visibleProperty().bind(pictures.pictureProperty().map(Optional::isPresent));
     corners.managedProperty().bind(corners.visibleProperty());
@@ -93,9 +93,9 @@ public final class SwatchesView extends HBox {
   private VBox side() {
     Label title = new Label(SwatchesWords.NAME);
     title.getStyleClass().add("title");
-    Label purpose = sentence(SwatchesWords.PURPOSE);
+    Label purpose = Sentence.of(SwatchesWords.PURPOSE);
     purpose.getStyleClass().add("soft");
-    Label legend = sentence(SwatchesWords.READ_AND_MODEL);
+    Label legend = Sentence.of(SwatchesWords.READ_AND_MODEL);
     legend.getStyleClass().addAll("soft", "small");
     legend.visibleProperty().bind(sheet.rowsProperty().map(list -> !list.isEmpty()));
     legend.managedProperty().bind(legend.visibleProperty());
@@ -222,7 +222,7 @@ public final class SwatchesView extends HBox {
     problem.setManaged(!why.isEmpty());
     remarks.getChildren().clear();
     for (String remark : sheet.remarks()) {
-      Label label = sentence(remark);
+      Label label = Sentence.of(remark);
       label.getStyleClass().add("warn");
       remarks.getChildren().add(label);
     }
@@ -287,12 +287,5 @@ public final class SwatchesView extends HBox {
     Label heading = new Label(words);
     heading.getStyleClass().add("pane-title");
     return heading;
-  }
-
-  private static Label sentence(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
   }
 }
