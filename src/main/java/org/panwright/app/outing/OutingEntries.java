@@ -71,13 +71,8 @@ final class OutingEntries {
   /** One of the rates. */
   String rate(String typed, Rate rate) {
     return rate.whole()
-        ? whole(
-            typed,
-            rate.low(),
-            rate.high(),
-            (o, n) -> o.withRates(rate.put().apply(o.rates(), n + 0.0)))
-        : number(
-            typed, rate.low(), rate.high(), (o, n) -> o.withRates(rate.put().apply(o.rates(), n)));
+        ? whole(typed, rate.low(), rate.high(), (o, n) -> o.withRates(rate.put(o.rates(), n)))
+        : number(typed, rate.low(), rate.high(), (o, n) -> o.withRates(rate.put(o.rates(), n)));
   }
 
   private String whole(
