@@ -10,6 +10,7 @@ import org.panwright.colour.Difference;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.mixing.BatchMixer;
+import org.panwright.mixing.GoldenSection;
 import org.panwright.mixing.Mixer;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Ratio;

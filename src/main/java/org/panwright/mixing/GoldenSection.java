@@ -1,15 +1,15 @@
-package org.panwright.analysis;
+package org.panwright.mixing;
 
 import java.util.function.DoubleUnaryOperator;
 
 /** Search for the least value of a function with one valley (Kiefer, 1953). */
-final class GoldenSection {
+public final class GoldenSection {
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
   private GoldenSection() {}
 
   /** Where {@code f} is least between two places, to within {@code tolerance}. */
-  static double least(double from, double to, double tolerance, DoubleUnaryOperator f) {
+  public static double least(double from, double to, double tolerance, DoubleUnaryOperator f) {
     double low = from;
     double high = to;
     double lower = high - GOLDEN * (high - low);
