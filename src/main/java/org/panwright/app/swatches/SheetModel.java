@@ -192,9 +192,9 @@ public final class SheetModel {
     return outlines;
   }
 
-  /** What there is to say about the rows as they are. */
-  List<String> remarks() {
-    return SheetRemarks.of(rows.get(), session.kit(), library, read.get(), choices.get(), wet());
+  /** What there is to say about the rows as they are, with what {@link #swapped} found. */
+  List<String> remarks(Optional<SwappedRows> swapped) {
+    return SheetRemarks.of(rows.get(), session.kit(), swapped, read.get(), choices.get(), wet());
   }
 
   /** Two rows that look exchanged, as places in the list. */

@@ -23,7 +23,7 @@ final class SheetRemarks {
   static List<String> of(
       List<SheetRow> rows,
       Kit kit,
-      PigmentLibrary library,
+      Optional<SwappedRows> swapped,
       Optional<SheetReading> reading,
       SheetChoices choices,
       Map<String, List<PaintedCoat>> wet) {
@@ -35,15 +35,14 @@ final class SheetRemarks {
     if (foreign > 0) {
       remarks.add(SwatchesWords.foreign((int) foreign, rows.size()));
     }
-    swapped(rows, kit, library)
-        .ifPresent(
-            s ->
-                remarks.add(
-                    SwatchesWords.swapped(
-                        name(kit, rows.get(s.first())),
-                        name(kit, rows.get(s.second())),
-                        s.before(),
-                        s.after())));
+    swapped.ifPresent(
+        s ->
+            remarks.add(
+                SwatchesWords.swapped(
+                    name(kit, rows.get(s.first())),
+                    name(kit, rows.get(s.second())),
+                    s.before(),
+                    s.after())));
     if (choices.wet() && reading.isPresent()) {
       remarks.add(SwatchesWords.wet(wet.values().stream().mapToInt(List::size).sum()));
     }

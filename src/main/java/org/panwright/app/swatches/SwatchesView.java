@@ -26,6 +26,7 @@ import org.panwright.paint.Paint;
 import org.panwright.print.Papers;
 import org.panwright.swatch.PaintFitReport;
 import org.panwright.swatch.sheet.SheetFormat;
+import org.panwright.swatch.sheet.SwappedRows;
 import org.panwright.words.FileProblemWords;
 import org.panwright.words.PaperViewWords;
 import org.panwright.words.PictureWords;
@@ -221,19 +222,18 @@ public final class SwatchesView extends HBox {
     problem.setVisible(!why.isEmpty());
     problem.setManaged(!why.isEmpty());
     remarks.getChildren().clear();
-    for (String remark : sheet.remarks()) {
+    Optional<SwappedRows> swapped = sheet.swapped();
+    for (String remark : sheet.remarks(swapped)) {
       Label label = Sentence.of(remark);
       label.getStyleClass().add("warn");
       remarks.getChildren().add(label);
     }
-    sheet
-        .swapped()
-        .ifPresent(
-            s -> {
-              Button exchange = new Button(SwatchesWords.EXCHANGE);
-              exchange.setOnAction(event -> sheet.exchange(s.first(), s.second()));
-              remarks.getChildren().add(exchange);
-            });
+    swapped.ifPresent(
+        s -> {
+          Button exchange = new Button(SwatchesWords.EXCHANGE);
+          exchange.setOnAction(event -> sheet.exchange(s.first(), s.second()));
+          remarks.getChildren().add(exchange);
+        });
     remarks.setManaged(!remarks.getChildren().isEmpty());
     rows.getChildren()
         .setAll(
