@@ -8,7 +8,6 @@ import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import org.panwright.analysis.Arranger;
 import org.panwright.analysis.Chooser;
-import org.panwright.analysis.Judge;
 import org.panwright.app.choose.ChooseModel;
 import org.panwright.app.choose.ChooseView;
 import org.panwright.app.compare.CompareModel;
@@ -83,7 +82,7 @@ final class FurtherViews {
     CompareModel model =
         new CompareModel(
             means.session(),
-            new Judge(means.library()),
+            means.judge(),
             means.workers().judging(),
             means.workers().files(),
             Platform::runLater,

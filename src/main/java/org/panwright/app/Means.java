@@ -1,5 +1,6 @@
 package org.panwright.app;
 
+import org.panwright.analysis.Judge;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.faults.Faults;
@@ -11,6 +12,7 @@ import org.panwright.paint.PigmentLibrary;
  *
  * @param session the kit that is open, and the only way to change it
  * @param library the pigments
+ * @param judge judges lineups, and remembers what their shelves can mix
  * @param tones the looks of paints, worked out once
  * @param dialogs every question to the painter
  * @param editors the editors of the things in the kit
@@ -21,6 +23,7 @@ import org.panwright.paint.PigmentLibrary;
 public record Means(
     Session session,
     PigmentLibrary library,
+    Judge judge,
     ToneBook tones,
     Dialogs dialogs,
     Editors editors,

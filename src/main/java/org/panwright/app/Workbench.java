@@ -92,13 +92,10 @@ public final class Workbench {
     this.remembered = remembered;
     this.first = first;
     tones = new ToneBook(library);
+    Judge judge = new Judge(library);
     session =
         new Session(
-            new Judge(library),
-            workers.judging(),
-            Platform::runLater,
-            faults::take,
-            first.opened().kit());
+            judge, workers.judging(), Platform::runLater, faults::take, first.opened().kit());
     document =
         new KitDocument(
             session,
@@ -119,7 +116,8 @@ public final class Workbench {
     plan = new PlanPlace(session, tones, editors(), workers, faults, remembered);
     further =
         new FurtherViews(
-            new Means(session, library, tones, dialogs, editors(), workers, faults, remembered));
+            new Means(
+                session, library, judge, tones, dialogs, editors(), workers, faults, remembered));
     share =
         new ShareActions(
             session,
