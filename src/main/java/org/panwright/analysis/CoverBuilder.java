@@ -19,7 +19,6 @@ final class CoverBuilder extends RingTracer {
   /** Chroma of one bit of the ring. */
   static final double CHROMA_LEVEL = 0.01;
 
-  private static final double SUBJECT_FROM = 12;
   private static final double DARK_FROM = 40;
   private static final double HALF = 0.5;
   private static final int LEVELS = 32;
@@ -115,8 +114,8 @@ final class CoverBuilder extends RingTracer {
       }
       for (int subject = 0; subject < subjects.length; subject++) {
         double squared = subjects[subject].squared(l, a, b);
-        if (squared < SUBJECT_FROM * SUBJECT_FROM) {
-          long levels = lowest((int) ((SUBJECT_FROM - Math.sqrt(squared)) / HALF));
+        if (squared < SubjectsWithout.NEAR * SubjectsWithout.NEAR) {
+          long levels = lowest((int) ((SubjectsWithout.NEAR - Math.sqrt(squared)) / HALF));
           mark(subjectStart + subject / 2, levels << (LEVELS * (subject % 2)));
         }
       }

@@ -19,10 +19,12 @@ record Exchange(Optional<String> leavingId, Optional<Edit> edit) {
    *
    * <pre>
    * loss(q) = (Σ ring of all − Σ ring without q) / Σ ring of all
-   *         + (cells of all − cells without q) / cells of all        all = lineup and new paint
+   *         + (cells of all − cells without q) / cells of all
+   *         + 1 − Σ near without q / Σ near                          all = lineup and new paint
    * </pre>
    *
-   * <p>The edit is offered only if the ring after it sums to more than before.
+   * <p>near as in {@link SubjectsWithout}. The edit is offered only if the ring after it sums to
+   * more than before.
    */
   static Exchange bringing(Case open, String paintId) {
     Optional<Edit> placed = open.placeInEmptyWell(paintId);
@@ -37,13 +39,18 @@ record Exchange(Optional<String> leavingId, Optional<Edit> edit) {
     int added = table.indexOf(paintId);
     LeaveOneOut trial = open.figures().leaving().copy();
     Ring.Gatherer all = new Ring.Gatherer(open.figures().ring());
-    open.walk().with(added, open.members(), Sinks.of(trial, all));
+    SubjectsWithout subjects = open.figures().subjects().copy();
+    open.walk().with(added, open.members(), Sinks.of(trial, all, subjects));
     double sum = all.ring().sum();
     int[] lost = trial.reachLost();
     int leaving = 0;
     double least = Double.POSITIVE_INFINITY;
     for (int member = 0; member < lost.length; member++) {
-      double loss = 1 - trial.ringSumWithout(member) / sum + (double) lost[member] / trial.reach();
+      double loss =
+          1
+              - trial.ringSumWithout(member) / sum
+              + (double) lost[member] / trial.reach()
+              + subjects.lost(member).share();
       if (loss < least) {
         least = loss;
         leaving = member;

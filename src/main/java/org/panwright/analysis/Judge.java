@@ -1,10 +1,15 @@
 package org.panwright.analysis;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import org.panwright.colour.Lab;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.SubjectColour;
 import org.panwright.mixing.MixGrid;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.paint.Ownership;
@@ -53,7 +58,8 @@ public final class Judge {
     int[] members = Case.numbers(table, own);
     NetWalk walk = new NetWalk(table, kit.washes(), cancelled);
     MixGrid grid = MixGrid.of(table, members, kit.washes(), cancelled);
-    LineupFigures figures = LineupFigures.of(table, walk, members, kit.washes());
+    LineupFigures figures =
+        LineupFigures.of(table, walk, members, kit.washes(), subjects(kit, lineupId));
     List<String> counted = counted(paints, own);
     ShelfFigures shelf =
         counted.size() == members.length
@@ -82,6 +88,16 @@ public final class Judge {
         balance,
         findings.told(),
         findings.muted());
+  }
+
+  /** The colours of all places the lineup is taken to, each once. */
+  private static List<SubjectColour> subjects(Kit kit, String lineupId) {
+    Map<Lab, SubjectColour> each = new LinkedHashMap<>();
+    kit.outings().stream()
+        .filter(outing -> outing.lineupId().equals(Optional.of(lineupId)))
+        .flatMap(outing -> outing.subjects().stream())
+        .forEach(subject -> each.putIfAbsent(subject.lab(), subject));
+    return List.copyOf(each.values());
   }
 
   /** The lineup's paints if it matters to a shelf's figures which they are. */

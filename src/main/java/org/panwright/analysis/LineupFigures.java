@@ -3,6 +3,7 @@ package org.panwright.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.panwright.kit.SubjectColour;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.paint.WashStrengths;
 
@@ -13,22 +14,35 @@ import org.panwright.paint.WashStrengths;
  * @param reach its reach
  * @param darkest its darkest mix, unless it is empty
  * @param leaving ring and reach without each paint, to be led on
+ * @param subjects the colours of its places without each paint, to be led on
  * @param earnings what each paint earns, in the order of the wells
  */
 record LineupFigures(
-    Ring ring, Reach reach, Optional<Dark> darkest, LeaveOneOut leaving, List<Earning> earnings) {
-  static LineupFigures of(OpticsTable table, NetWalk walk, int[] paints, WashStrengths washes) {
+    Ring ring,
+    Reach reach,
+    Optional<Dark> darkest,
+    LeaveOneOut leaving,
+    SubjectsWithout subjects,
+    List<Earning> earnings) {
+  static LineupFigures of(
+      OpticsTable table,
+      NetWalk walk,
+      int[] paints,
+      WashStrengths washes,
+      List<SubjectColour> places) {
     Ring.Gatherer ring = new Ring.Gatherer();
     Reach.Gatherer reach = new Reach.Gatherer();
     DarkestMix darkest = new DarkestMix();
     LeaveOneOut leaving = new LeaveOneOut(paints, table.size());
-    walk.all(paints, Sinks.of(ring, reach, darkest, leaving));
+    SubjectsWithout subjects = new SubjectsWithout(places, paints, table.size());
+    walk.all(paints, Sinks.of(ring, reach, darkest, leaving, subjects));
     return new LineupFigures(
         ring.ring(),
         reach.reach(),
         darkest.find(table, washes),
         leaving,
-        earnings(table, paints, ring.ring(), leaving));
+        subjects,
+        earnings(table, paints, ring.ring(), leaving, subjects));
   }
 
   /**
@@ -38,9 +52,11 @@ record LineupFigures(
    * ringLost  = 1 − Σ ring without it / Σ ring
    * reachLost = cells only it reaches / all cells
    * </pre>
+   *
+   * <p>and of the subject colours as {@link SubjectsWithout} says.
    */
   private static List<Earning> earnings(
-      OpticsTable table, int[] paints, Ring ring, LeaveOneOut leaving) {
+      OpticsTable table, int[] paints, Ring ring, LeaveOneOut leaving, SubjectsWithout subjects) {
     double sum = ring.sum();
     int[] lost = leaving.reachLost();
     List<Earning> earnings = new ArrayList<>();
@@ -49,7 +65,8 @@ record LineupFigures(
           new Earning(
               table.ids().get(paints[member]),
               sum == 0 ? 0 : Math.max(0, 1 - leaving.ringSumWithout(member) / sum),
-              (double) lost[member] / leaving.reach()));
+              (double) lost[member] / leaving.reach(),
+              subjects.lost(member)));
     }
     return earnings;
   }

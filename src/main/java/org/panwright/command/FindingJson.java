@@ -99,6 +99,7 @@ final class FindingJson {
     } else if (finding instanceof Passenger passenger) {
       put(node, "ringLost", passenger.earning().ringLost(), 4);
       put(node, "reachLost", passenger.earning().reachLost(), 4);
+      put(node, "subjectsLost", passenger.earning().subjects().share(), 4);
     } else if (finding instanceof Lopsided lopsided) {
       node.put("count", lopsided.count());
       node.put("paints", lopsided.paints());

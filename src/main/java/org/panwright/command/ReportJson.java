@@ -96,6 +96,7 @@ final class ReportJson {
       node.put("paint", name(id));
       node.put("ringLost", Json.rounded(earning.ringLost(), 4));
       node.put("reachLost", Json.rounded(earning.reachLost(), 4));
+      node.put("subjectsLost", Json.rounded(earning.subjects().share(), 4));
       Double mud = judgement.mud().byPaint().get(id);
       node.put("mud", mud == null ? null : Json.rounded(mud, 3));
       judgement.standIns().stream()

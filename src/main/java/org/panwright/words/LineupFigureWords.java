@@ -8,6 +8,7 @@ import org.panwright.analysis.Earning;
 import org.panwright.analysis.Judgement;
 import org.panwright.analysis.PairMud;
 import org.panwright.analysis.StandIn;
+import org.panwright.analysis.SubjectsLost;
 import org.panwright.kit.Kit;
 
 /** The figures of a lineup in sentences: what each paint earns, how the lineup is made up. */
@@ -23,12 +24,20 @@ public final class LineupFigureWords {
   /** What is lost when a paint alone leaves, and what it does to mixes. */
   public static String earns(Earning earning, Judgement judgement) {
     Double mud = judgement.mud().byPaint().get(earning.paintId());
-    return "%s: without it %.1f %% less hue, %.1f %% less reach%s."
+    return "%s: without it %.1f %% less hue, %.1f %% less reach%s%s."
         .formatted(
             WordParts.name(judgement.kit(), earning.paintId()),
             100 * earning.ringLost(),
             100 * earning.reachLost(),
+            missed(earning.subjects()),
             mud == null ? "" : "; its mixes lose %.0f %% of their colour".formatted(100 * mud));
+  }
+
+  /** The colour of the place that would be missed most, where it would be seen to be. */
+  private static String missed(SubjectsLost lost) {
+    return lost.by() < 1
+        ? ""
+        : ", %s met less well (ΔE00 %.0f farther)".formatted(lost.missed(), lost.by());
   }
 
   /** The mix of the others that comes nearest to a paint. */

@@ -33,8 +33,13 @@ final class SpareWords {
   }
 
   static String passenger(Earning earning) {
-    return "Without it the lineup loses %.1f %% of its hue ring and %.1f %% of its reach: the others mix nearly all it mixes. It may still earn its well by texture or convenience."
-        .formatted(100 * earning.ringLost(), 100 * earning.reachLost());
+    return "Without it the lineup loses %.1f %% of its hue ring and %.1f %% of its reach%s: the others mix nearly all it mixes. It may still earn its well by texture or convenience."
+        .formatted(
+            100 * earning.ringLost(),
+            100 * earning.reachLost(),
+            earning.subjects().share() > 0
+                ? ", and no colour of the place gets worse by 1 ΔE00"
+                : "");
   }
 
   static String alsoSpare(AlsoSpare also, Kit kit) {

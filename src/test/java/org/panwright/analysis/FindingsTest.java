@@ -198,7 +198,7 @@ class FindingsTest {
   }
 
   private static Finding passenger(String id) {
-    return new Passenger(new Earning(id, 0, 0), Optional.empty());
+    return new Passenger(new Earning(id, 0, 0, SubjectsLost.NONE), Optional.empty());
   }
 
   private static Finding metals(Judgement judgement) {

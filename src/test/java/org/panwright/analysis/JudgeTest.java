@@ -164,7 +164,7 @@ class JudgeTest {
   @Test
   void onePaintEarnsEverything() {
     Judgement judgement = Lineups.judge(Lineups.kit(SHELF, 6, "PB29"));
-    assertThat(judgement.earnings()).containsExactly(new Earning("PB29", 1, 1));
+    assertThat(judgement.earnings()).containsExactly(new Earning("PB29", 1, 1, SubjectsLost.NONE));
     assertThat(gaps(judgement)).isNotEmpty();
   }
 
