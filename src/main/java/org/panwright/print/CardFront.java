@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.panwright.kit.WellKind;
+import org.panwright.words.CardWords;
 
 /**
  * The front of a key card: heading, map of the wells, small print, orientation.
@@ -15,6 +16,7 @@ record CardFront(Face face, boolean complete) {
   private static final double HINGE_MM = 1.2;
   private static final double GAP_MM = 0.8;
   private static final double LEAST_MAP_MM = 4;
+  private static final double AREA_PT = 5.25;
 
   /** The share of cells that may lose the end of a name before the card says less in all. */
   private static final double CUT_SHARE = 0.25;
@@ -68,10 +70,23 @@ record CardFront(Face face, boolean complete) {
     marks.add(
         new Mark.Line(
             frame.xMm() + 1.5, hinge, frame.rightMm() - 1.5, hinge, 0.35, Ink.LINE, false));
+    map.mixingAreas().forEach(area -> marks.addAll(mixingArea(area)));
     cells.forEach(cell -> marks.addAll(Mark.Group.of(Role.PARAGRAPH, cell.marks())));
     marks.addAll(foot.marks());
     boolean complete = smallPrint && cells.stream().allMatch(WellCell::isComplete);
     return Optional.of(new CardFront(new Face(size.widthMm(), size.heightMm(), marks), complete));
+  }
+
+  private static List<Mark> mixingArea(Area area) {
+    List<Mark> marks = new ArrayList<>();
+    double radius = Math.min(2, Math.min(area.widthMm(), area.heightMm()) / 2);
+    marks.add(new Mark.Rectangle(area, radius, 0.2, Ink.FAINT, false, Optional.empty()));
+    FittedText name = TextFit.of(Typeface.REGULAR, AREA_PT).line(CardWords.MIXING_AREA, 1000);
+    if (name.widthMm() <= area.widthMm() - 1 && name.heightMm() <= area.heightMm() - 0.5) {
+      double y = area.yMm() + (area.heightMm() - name.heightMm()) / 2;
+      marks.addAll(name.as(Role.PARAGRAPH, area.xMm(), y, area.widthMm(), FittedText.Align.CENTRE));
+    }
+    return marks;
   }
 
   /** The cells, or none if the detail is too much for them. Dabs may say less than the others. */

@@ -1,7 +1,11 @@
 package org.panwright.print;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.panwright.kit.Box;
+import org.panwright.kit.Fixture;
+import org.panwright.kit.FixtureKind;
 
 /**
  * The wells of a box in their real arrangement, scaled to a region of a card.
@@ -9,12 +13,14 @@ import org.panwright.kit.Box;
  * <p>To scale in each direction; where the region is wider or taller than the box, that direction
  * is stretched by up to {@link #STRETCH}. A well may grow into the free space towards its
  * neighbours, up to half the way and by at most {@link #GROWTH} of its size on each side, so that
- * there is room to write.
+ * there is room to write. It never grows over a mixing area: that helps to see which way round the
+ * card lies.
  *
  * @param frame the part of the box shown
  * @param cells one for each well of the box, in its order
+ * @param mixingAreas those of the tray, as far as they are in the frame
  */
-record WellMap(Area frame, List<Area> cells) {
+record WellMap(Area frame, List<Area> cells, List<Area> mixingAreas) {
   private static final double STRETCH = 1.35;
   private static final double GROWTH = 0.35;
   private static final double GUTTER_MM = 0.8;
@@ -24,6 +30,7 @@ record WellMap(Area frame, List<Area> cells) {
 
   WellMap {
     cells = List.copyOf(cells);
+    mixingAreas = List.copyOf(mixingAreas);
   }
 
   /**
@@ -49,21 +56,37 @@ record WellMap(Area frame, List<Area> cells) {
             region.yMm() + (region.heightMm() - height) / 2,
             width,
             height);
-    List<Area> placed =
-        real.stream()
-            .map(
-                a ->
-                    new Area(
-                        frame.xMm() + scaleX * (a.xMm() - shown.xMm()),
-                        frame.yMm() + scaleY * (a.yMm() - shown.yMm()),
-                        scaleX * a.widthMm(),
-                        scaleY * a.heightMm()))
+    UnaryOperator<Area> place =
+        a ->
+            new Area(
+                frame.xMm() + scaleX * (a.xMm() - shown.xMm()),
+                frame.yMm() + scaleY * (a.yMm() - shown.yMm()),
+                scaleX * a.widthMm(),
+                scaleY * a.heightMm());
+    List<Area> mixing =
+        box.fixtures().stream()
+            .filter(part -> part.kind() == FixtureKind.MIXING_AREA && !part.inLid())
+            .map(WellMap::area)
+            .filter(area -> shown.contains(area, TOUCHING_MM))
+            .map(place)
             .toList();
-    List<Area> turned = placed.stream().map(WellMap::turned).toList();
+    List<Area> placed = real.stream().map(place).toList();
+    List<Area> turned = both(placed, mixing).map(WellMap::turned).toList();
     List<Area> tall =
-        turned.stream().map(cell -> turned(grown(cell, turned, turned(frame)))).toList();
+        placed.stream().map(cell -> turned(grown(turned(cell), turned, turned(frame)))).toList();
+    List<Area> all = both(tall, mixing).toList();
     return new WellMap(
-        frame, tall.stream().map(cell -> grown(cell, tall, frame).inset(GUTTER_MM / 2)).toList());
+        frame,
+        tall.stream().map(cell -> grown(cell, all, frame).inset(GUTTER_MM / 2)).toList(),
+        mixing);
+  }
+
+  private static Area area(Fixture part) {
+    return new Area(part.xMm(), part.yMm(), part.widthMm(), part.heightMm());
+  }
+
+  private static Stream<Area> both(List<Area> cells, List<Area> mixing) {
+    return Stream.concat(cells.stream(), mixing.stream());
   }
 
   private static Area around(List<Area> wells) {

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.panwright.kit.Box;
 import org.panwright.kit.Fill;
+import org.panwright.kit.Fixture;
 import org.panwright.kit.Well;
 import org.panwright.kit.WellKind;
 import org.panwright.paint.OpticsSource;
@@ -32,6 +33,17 @@ public final class BoxWords {
   public static String caption(Box box, int filled) {
     return "%s · %d of %d wells filled · %s × %s mm inside"
         .formatted(box.name(), filled, box.wells().size(), mm(box.widthMm()), mm(box.heightMm()));
+  }
+
+  /** The name of a mixing area, strip, magnet or clip; one in the lid says so. */
+  public static String part(Fixture part) {
+    String name = BoxEditorWords.part(part.kind());
+    return part.inLid() ? name + " in the lid" : name;
+  }
+
+  /** A part under the pointer: what it is and how large. */
+  public static String partAndSize(Fixture part) {
+    return "%s, %s × %s mm".formatted(part(part), mm(part.widthMm()), mm(part.heightMm()));
   }
 
   /** A well within a sentence: "well 7", but just "dab 2" where the label speaks for itself. */
@@ -89,11 +101,12 @@ public final class BoxWords {
       OpticsSource source,
       double expectedError) {
     return """
-        %s
-        %s
-        masstone: %s; wash: %s
-        %s, %s
-        %s"""
+    %s
+    %s
+    masstone: %s; wash: %s
+    %s, %s
+    %s\
+    """
         .formatted(
             paint.name(),
             paint.codes(),

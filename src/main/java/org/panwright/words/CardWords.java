@@ -19,6 +19,9 @@ public final class CardWords {
   /** In a well without paint. */
   public static final String EMPTY_WELL = "empty";
 
+  /** On a part of the tray to mix on. */
+  public static final String MIXING_AREA = "mixing area";
+
   /** Stands in a swatch whose colour the print cannot reach. */
   public static final String BEYOND_PRINT = "+";
 

@@ -27,6 +27,7 @@ final class BoxDrawing extends Region {
   private final TextWidths widths = new TextWidths(Font.getDefault());
   private final Label lid = new Label(BoxWords.LID);
   private final Region tray = new Region();
+  private final BoxParts parts = new BoxParts();
   private final Region leftKnuckle = new Region();
   private final Region rightKnuckle = new Region();
   private final Label hint = new Label();
@@ -89,7 +90,9 @@ final class BoxDrawing extends Region {
             prepare.accept(view);
             wells.add(view);
           }
-          getChildren().addAll(lid, leftKnuckle, rightKnuckle, tray);
+          parts.show(picture.box(), true);
+          lid.setText(parts.hasLidParts() ? "" : BoxWords.LID);
+          getChildren().addAll(lid, tray, parts, leftKnuckle, rightKnuckle);
           getChildren().addAll(wells);
           getChildren().add(hint);
         });
@@ -154,13 +157,15 @@ final class BoxDrawing extends Region {
     BoxScale.Place lidPlace = scale.lid(picture.box());
     put(tray, trayPlace);
     put(lid, lidPlace);
-    double wide = 10 * scale.pxPerMm();
-    double high = BoxScale.RIM_MM * scale.pxPerMm();
-    double y = trayPlace.y() - high / 2;
-    put(leftKnuckle, new BoxScale.Place(trayPlace.x() + 2 * wide, y, wide, high));
+    parts.resizeRelocate(0, 0, getWidth(), getHeight());
+    parts.place(picture.box(), scale);
+    double wide = 8 * scale.pxPerMm();
+    double high = BoxScale.RIM_MM * scale.pxPerMm() / 2;
+    double y = trayPlace.y() - high;
+    put(leftKnuckle, new BoxScale.Place(trayPlace.x() + wide / 2, y, wide, high));
     put(
         rightKnuckle,
-        new BoxScale.Place(trayPlace.x() + trayPlace.width() - 3 * wide, y, wide, high));
+        new BoxScale.Place(trayPlace.x() + trayPlace.width() - 1.5 * wide, y, wide, high));
     for (WellView well : wells) {
       put(well, scale.of(well.shown().well()));
     }

@@ -1,6 +1,7 @@
 package org.panwright.app.box;
 
 import org.panwright.kit.Box;
+import org.panwright.kit.Fixture;
 import org.panwright.kit.Well;
 
 /**
@@ -53,6 +54,29 @@ record BoxScale(double pxPerMm, double trayX, double trayY) {
         trayY + well.yMm() * pxPerMm,
         well.widthMm() * pxPerMm,
         well.heightMm() * pxPerMm);
+  }
+
+  /**
+   * A part of tray or lid. The lid stands open and is seen from its edge: its parts keep their
+   * scale from left to right, and from far to near their share of the strip.
+   */
+  Place of(Box box, Fixture part) {
+    if (!part.inLid()) {
+      return new Place(
+          trayX + part.xMm() * pxPerMm,
+          trayY + part.yMm() * pxPerMm,
+          part.widthMm() * pxPerMm,
+          part.heightMm() * pxPerMm);
+    }
+    Place lid = lid(box);
+    double middle = lid.x() + lid.width() / 2;
+    double across = Math.min(pxPerMm, lid.width() / box.lidWidthMm());
+    double down = lid.height() / box.lidHeightMm();
+    return new Place(
+        middle + (part.xMm() - box.lidWidthMm() / 2) * across,
+        lid.y() + part.yMm() * down,
+        part.widthMm() * across,
+        part.heightMm() * down);
   }
 
   /** The tray with its rim. */

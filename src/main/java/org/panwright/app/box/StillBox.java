@@ -18,6 +18,7 @@ public final class StillBox extends Region {
   private final ChipInk ink = new ChipInk(Orientation.VERTICAL, PAN_RADIUS);
   private final TextWidths widths = new TextWidths(Font.getDefault());
   private final Region tray = new Region();
+  private final BoxParts parts = new BoxParts();
   private final List<WellView> wells = new ArrayList<>();
   private final Consumer<String> picked;
   private Optional<BoxPicture> shown = Optional.empty();
@@ -39,7 +40,8 @@ public final class StillBox extends Region {
     getChildren().clear();
     picture.ifPresent(
         box -> {
-          getChildren().add(tray);
+          parts.show(box.box(), false);
+          getChildren().addAll(tray, parts);
           for (WellPicture well : box.wells()) {
             WellView view = new WellView(well, ink, widths);
             view.setOnMousePressed(
@@ -66,6 +68,8 @@ public final class StillBox extends Region {
     }
     BoxScale scale = BoxScale.fit(shown.get().box(), getWidth(), getHeight());
     put(tray, scale.tray(shown.get().box()));
+    parts.resizeRelocate(0, 0, getWidth(), getHeight());
+    parts.place(shown.get().box(), scale);
     for (WellView well : wells) {
       put(well, scale.of(well.shown().well()));
       well.setPlate(well.plateFor(well.getWidth(), well.getHeight()));

@@ -8,6 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.panwright.app.BenchKit;
 import org.panwright.kit.Box;
+import org.panwright.kit.Fixture;
+import org.panwright.kit.FixtureKind;
 import org.panwright.kit.Well;
 
 class BoxScaleTest {
@@ -36,6 +38,31 @@ class BoxScaleTest {
         .isCloseTo((below.xMm() - first.xMm()) / (below.yMm() - first.yMm()), within(1e-9));
     assertThat(scale.of(first).width() / scale.of(first).height())
         .isCloseTo(19.0 / 16, within(1e-9));
+  }
+
+  @Test
+  void partOfTheTrayHasTheScaleOfTheWells() {
+    BoxScale scale = BoxScale.fit(box, 500, 300);
+    Fixture dish = new Fixture("dish", FixtureKind.MIXING_AREA, false, 60, 20, 18, 9, 0);
+    BoxScale.Place place = scale.of(box, dish);
+    BoxScale.Place well = scale.of(box.find("w1").orElseThrow());
+    assertThat(place.width() / well.width()).isCloseTo(18.0 / 19, within(1e-9));
+    assertThat(place.x() - well.x()).isCloseTo((60 - 2) * scale.pxPerMm(), within(1e-9));
+    assertThat(place.y() - well.y()).isCloseTo((20 - 2) * scale.pxPerMm(), within(1e-9));
+  }
+
+  /** The lid of the box is 78 × 36 mm, drawn in a strip above the tray. */
+  @Test
+  void partOfTheLidKeepsItsPlaceInTheStrip() {
+    BoxScale scale = BoxScale.fit(box, 500, 300);
+    Fixture half = new Fixture("half", FixtureKind.MIXING_AREA, true, 0, 9, 39, 18, 0);
+    BoxScale.Place place = scale.of(box, half);
+    BoxScale.Place lid = scale.lid(box);
+    assertThat(place.x() + place.width())
+        .as("the middle of the lid")
+        .isCloseTo(lid.x() + lid.width() / 2, within(1e-9));
+    assertThat(place.y() - lid.y()).as("a quarter down").isCloseTo(lid.height() / 4, within(1e-9));
+    assertThat(place.height()).as("half the strip").isCloseTo(lid.height() / 2, within(1e-9));
   }
 
   @Test
