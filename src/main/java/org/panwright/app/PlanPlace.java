@@ -1,6 +1,9 @@
 package org.panwright.app;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import org.panwright.app.box.BoxModel;
 import org.panwright.app.box.BoxView;
@@ -34,6 +37,7 @@ final class PlanPlace {
   private final Workers workers;
   private final Faults faults;
   private final Remembered remembered;
+  private final List<BooleanSupplier> settled = new ArrayList<>();
   private PlanView view;
   private Optional<Figures> figures = Optional.empty();
 
@@ -69,8 +73,14 @@ final class PlanPlace {
   }
 
   private GridView grid() {
-    return new GridView(
-        new GridModel(session, workers.painting(), Platform::runLater, faults::take));
+    GridModel model = new GridModel(session, workers.painting(), Platform::runLater, faults::take);
+    settled.add(model::isSettled);
+    return new GridView(model);
+  }
+
+  /** Whether every pane built so far shows the kit as it is now, once the kit is judged. */
+  boolean isSettled() {
+    return settled.stream().allMatch(BooleanSupplier::getAsBoolean);
   }
 
   /** What can be taken a picture of, once the view is built. */

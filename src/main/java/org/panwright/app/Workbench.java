@@ -195,7 +195,7 @@ public final class Workbench {
                 .get()
                 .filter(judgement -> judgement.kit().equals(session.kit()))
                 .isPresent();
-    return judged && further.areSettled();
+    return judged && plan.isSettled() && further.areSettled();
   }
 
   private void close() {

@@ -23,6 +23,7 @@ public final class GridModel {
   private final ObjectProperty<Wash> wash = new SimpleObjectProperty<>(Wash.CREAM);
   private final ReadOnlyObjectWrapper<GridPicture> picture =
       new ReadOnlyObjectWrapper<>(GridPicture.EMPTY);
+  private boolean isPainting;
 
   /**
    * @param away where pictures are prepared
@@ -39,6 +40,11 @@ public final class GridModel {
     reading.addListener(o -> refresh());
     wash.addListener(o -> refresh());
     refresh();
+  }
+
+  /** Whether the newest judgement is shown. */
+  public boolean isSettled() {
+    return !isPainting;
   }
 
   /** How the halves are read. */
@@ -115,16 +121,25 @@ public final class GridModel {
     Optional<Judgement> shown = trial.or(() -> session.judgementProperty().get());
     if (shown.isEmpty()) {
       painting.cancel();
-      picture.set(GridPicture.EMPTY);
+      painted(GridPicture.EMPTY);
       return;
     }
     Judgement judgement = shown.get();
     Set<String> standing = session.lineup().map(GridPicture::paintsIn).orElse(Set.of());
     Reading asRead = reading.get();
     Wash asWashed = wash.get();
+    isPainting = true;
     painting.request(
         outdated -> GridPicture.of(judgement, standing, trial.isPresent(), asRead, asWashed),
-        picture::set,
-        failures);
+        this::painted,
+        failure -> {
+          isPainting = false;
+          failures.accept(failure);
+        });
+  }
+
+  private void painted(GridPicture painted) {
+    isPainting = false;
+    picture.set(painted);
   }
 }
