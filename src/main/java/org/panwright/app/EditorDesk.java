@@ -14,11 +14,17 @@ record EditorDesk(
     LineupActions lineups,
     LineupArranger arranger,
     GroundEditor ground,
-    Consumer<String> pages)
+    Consumer<String> pages,
+    Runnable plan)
     implements Editors {
   @Override
   public void openPage(String paintId) {
     pages.accept(paintId);
+  }
+
+  @Override
+  public void openPlan() {
+    plan.run();
   }
 
   @Override

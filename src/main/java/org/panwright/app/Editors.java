@@ -16,6 +16,9 @@ public interface Editors {
   /** Shows the page of a paint: its swatches, its curves, where its colour comes from. */
   void openPage(String paintId);
 
+  /** Shows the plan, where a mix or a colour that is picked is seen large. */
+  void openPlan();
+
   /** Opens the paint editor on a copy of a paint of the shelf. */
   void duplicatePaint(String paintId);
 

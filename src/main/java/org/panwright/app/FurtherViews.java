@@ -12,6 +12,7 @@ import org.panwright.app.choose.ChooseModel;
 import org.panwright.app.choose.ChooseView;
 import org.panwright.app.compare.CompareModel;
 import org.panwright.app.compare.CompareView;
+import org.panwright.app.compare.ComparedPage;
 import org.panwright.app.fill.FillModel;
 import org.panwright.app.fill.FillView;
 import org.panwright.app.outing.OutingModel;
@@ -84,11 +85,23 @@ final class FurtherViews {
             means.session(),
             means.judge(),
             means.workers().judging(),
-            means.workers().files(),
             Platform::runLater,
             means.faults()::take);
     settled.add(model::isSettled);
-    return new CompareView(model, means.tones(), means.dialogs(), means.editors()::arrangeLineup);
+    ComparedPage page =
+        new ComparedPage(
+            model,
+            PaperFormat.usualIn(Locale.getDefault().getCountry()),
+            means.workers().painting(),
+            Platform::runLater,
+            means.faults()::take);
+    return new CompareView(
+        model,
+        page,
+        means.tones(),
+        means.dialogs(),
+        means.editors()::arrangeLineup,
+        means.editors()::openPlan);
   }
 
   private PageView paint() {

@@ -75,7 +75,7 @@ final class PlanPlace {
   private GridView grid() {
     GridModel model = new GridModel(session, workers.painting(), Platform::runLater, faults::take);
     settled.add(model::isSettled);
-    return new GridView(model);
+    return new GridView(model, () -> view.enterFindings());
   }
 
   /** Whether every pane built so far shows the kit as it is now, once the kit is judged. */

@@ -173,7 +173,8 @@ public final class Workbench {
 
   /** The editors of the things in the kit. */
   public Editors editors() {
-    return new EditorDesk(paints, boxes, lineups, arranger, ground, this::openPage);
+    return new EditorDesk(
+        paints, boxes, lineups, arranger, ground, this::openPage, () -> showPlace(0));
   }
 
   /** Shows a view by its number from 0. */

@@ -14,7 +14,9 @@ public final class CompareWords {
   public static final String SHOW_SWAP = "Compare";
   public static final String OUTING = "Colours of";
   public static final String NO_OUTING = "no outing";
-  public static final String SAVE = "Save as PDF…";
+  public static final String OPEN = "See it in the plan";
+  public static final String PAGE = "Page to print";
+  public static final String PAGE_MEANING = "The comparison as one sheet, to be printed or saved";
   public static final String NOTHING =
       "There is nothing to compare yet. Make a second lineup, change one, or try one exchange.";
   public static final String PAINTS = "Paints";
@@ -28,7 +30,9 @@ public final class CompareWords {
       "Shape: first. Coloured line: second. Grey line: the shelf. Outer arcs: lost; inner arcs:"
           + " won.";
   public static final String NOT_IN_IT = "not in this lineup";
-  public static final String SAVED = "Saved %s.";
+  public static final String CELLS_HINT =
+      "Every cell: a cream wash, the paint of the row leading 3 to 1. Arrow keys go from cell to"
+          + " cell, Enter shows the mix in the plan.";
 
   private CompareWords() {}
 
@@ -42,14 +46,25 @@ public final class CompareWords {
     return "%s with %s for %s".formatted(lineup, in, out);
   }
 
+  /** What a row of sample colours is, for those who cannot see it. */
+  public static String samples(int count, String lineup) {
+    return "%d colours only %s mixes; left and right go through them".formatted(count, lineup);
+  }
+
+  /** A grid for those who cannot see it: whose it is, and what is picked in it. */
+  public static String grid(String lineup, String picked) {
+    return picked.isEmpty() ? gridFigure(lineup) : lineup + ". " + picked;
+  }
+
   /** A sample colour of one side for those who cannot see it. */
   public static String sample(String colour, String lineup) {
     return "%s, only in %s".formatted(colour, lineup);
   }
 
-  /** Said when the page is written. */
-  public static String saved(String file) {
-    return SAVED.formatted(file);
+  /** What a cell holds on both sides, each by its look or that it is not in it. */
+  public static String cell(
+      String mix, String first, String firstLooks, String second, String secondLooks) {
+    return "%s. %s: %s. %s: %s.".formatted(mix, first, firstLooks, second, secondLooks);
   }
 
   /** The title of the printed page. */

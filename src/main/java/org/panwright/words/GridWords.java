@@ -19,13 +19,26 @@ public final class GridWords {
   private GridWords() {}
 
   /** One paint alone. */
+  public static String alone(String paint, String wash) {
+    return "%s alone, %s".formatted(paint, wash);
+  }
+
+  /** One paint alone, and how it looks. */
   public static String alone(String paint, String wash, String looks) {
-    return "%s alone, %s: %s".formatted(paint, wash, looks);
+    return looking(alone(paint, wash), looks);
   }
 
   /** Two paints mixed. */
+  public static String mix(String row, Ratio ratio, String column, String wash) {
+    return "%s %d : %d %s, %s".formatted(row, ratio.first(), ratio.second(), column, wash);
+  }
+
+  /** Two paints mixed, and how that looks. */
   public static String mix(String row, Ratio ratio, String column, String wash, String looks) {
-    return "%s %d : %d %s, %s: %s"
-        .formatted(row, ratio.first(), ratio.second(), column, wash, looks);
+    return looking(mix(row, ratio, column, wash), looks);
+  }
+
+  private static String looking(String mix, String looks) {
+    return mix + ": " + looks;
   }
 }

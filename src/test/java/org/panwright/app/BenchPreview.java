@@ -71,7 +71,8 @@ public final class BenchPreview extends Application {
         new PlanView(
             shelf,
             box,
-            new GridView(new GridModel(session, Runnable::run, Runnable::run, BenchPreview::fail)),
+            new GridView(
+                new GridModel(session, Runnable::run, Runnable::run, BenchPreview::fail), () -> {}),
             new RingView(new RingModel(session)),
             new StackPane(),
             PlanView.USUAL);
@@ -157,6 +158,9 @@ public final class BenchPreview extends Application {
 
     @Override
     public void openPage(String paintId) {}
+
+    @Override
+    public void openPlan() {}
 
     @Override
     public void addBox() {}

@@ -6,11 +6,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import javafx.geometry.Orientation;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 import org.panwright.app.chip.ChipInk;
 
-/** A box with its paints to look at and pick from; nothing can be moved in it. */
+/**
+ * A box with its paints to look at and pick from by mouse or by arrow keys and Enter; nothing can
+ * be moved in it.
+ */
 public final class StillBox extends Region {
   private static final double PAN_RADIUS = 1.5;
   private static final double LEAST_HEIGHT = 120;
@@ -44,13 +48,50 @@ public final class StillBox extends Region {
           getChildren().addAll(tray, parts);
           for (WellPicture well : box.wells()) {
             WellView view = new WellView(well, ink, widths);
-            view.setOnMousePressed(
-                event -> view.shown().content().ifPresent(c -> picked.accept(c.paint().id())));
+            view.setOnMousePressed(event -> pick(view));
+            view.setOnKeyPressed(event -> act(view, event));
             wells.add(view);
           }
           getChildren().addAll(wells);
+          wells.stream().findFirst().ifPresent(well -> well.setFocusTraversable(true));
         });
     requestLayout();
+  }
+
+  private void pick(WellView well) {
+    go(well);
+    well.shown().content().ifPresent(c -> picked.accept(c.paint().id()));
+  }
+
+  private void act(WellView well, KeyEvent event) {
+    switch (event.getCode()) {
+      case LEFT -> step(well, WellSteps.Way.LEFT);
+      case RIGHT -> step(well, WellSteps.Way.RIGHT);
+      case UP -> step(well, WellSteps.Way.UP);
+      case DOWN -> step(well, WellSteps.Way.DOWN);
+      case ENTER, SPACE -> pick(well);
+      default -> {
+        return;
+      }
+    }
+    event.consume();
+  }
+
+  private void step(WellView from, WellSteps.Way way) {
+    shown
+        .flatMap(picture -> WellSteps.next(picture.box(), from.shown().well(), way))
+        .ifPresent(
+            next ->
+                wells.stream()
+                    .filter(well -> well.wellId().equals(next.id()))
+                    .findFirst()
+                    .ifPresent(this::go));
+  }
+
+  /** One well at a time is a stop of the tab key: the one with the keyboard, or had it last. */
+  private void go(WellView to) {
+    wells.forEach(well -> well.setFocusTraversable(well.equals(to)));
+    to.requestFocus();
   }
 
   /** Marks the wells that hold one of these paints. */

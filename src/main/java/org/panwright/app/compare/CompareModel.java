@@ -1,6 +1,5 @@
 package org.panwright.app.compare;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,14 +9,11 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import org.panwright.analysis.Comparison;
 import org.panwright.analysis.Judge;
 import org.panwright.analysis.Judgement;
-import org.panwright.analysis.SubjectPair;
 import org.panwright.app.Session;
 import org.panwright.app.fx.Latest;
 import org.panwright.kit.Box;
-import org.panwright.kit.FileProblem;
 import org.panwright.kit.Filling;
 import org.panwright.kit.History;
 import org.panwright.kit.Kit;
@@ -25,11 +21,6 @@ import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
 import org.panwright.kit.SubjectColour;
 import org.panwright.paint.Paint;
-import org.panwright.print.ComparisonPage;
-import org.panwright.print.PaperFormat;
-import org.panwright.print.PdfWriter;
-import org.panwright.store.FileProblemException;
-import org.panwright.store.SafeFile;
 import org.panwright.words.CompareWords;
 import org.panwright.words.EditWords;
 
@@ -40,8 +31,6 @@ public final class CompareModel {
 
   private final Session session;
   private final Judge judge;
-  private final Executor files;
-  private final Executor home;
   private final Consumer<RuntimeException> failures;
   private final Latest<Compared> comparing;
   private final ObjectProperty<Optional<Side>> first = new SimpleObjectProperty<>(Optional.empty());
@@ -57,7 +46,6 @@ public final class CompareModel {
   /**
    * @param judge judges both sides
    * @param away where they are judged
-   * @param files where the page is written
    * @param home the JavaFX thread
    * @param failures told of faults of the program
    */
@@ -65,13 +53,10 @@ public final class CompareModel {
       Session session,
       Judge judge,
       Executor away,
-      Executor files,
       Executor home,
       Consumer<RuntimeException> failures) {
     this.session = session;
     this.judge = judge;
-    this.files = files;
-    this.home = home;
     this.failures = failures;
     comparing = new Latest<>(away, home);
     session.historyProperty().addListener(changed -> follow());
@@ -192,35 +177,6 @@ public final class CompareModel {
     second.set(was);
   }
 
-  /** Writes the comparison shown as a page. */
-  void savePdf(Path file, Runnable done, Consumer<FileProblem> failed) {
-    compared
-        .get()
-        .ifPresent(
-            shown ->
-                files.execute(
-                    () -> {
-                      try {
-                        new SafeFile()
-                            .write(
-                                file,
-                                PdfWriter.write(
-                                    ComparisonPage.of(
-                                        shown.ofFirst(),
-                                        shown.ofSecond(),
-                                        shown.first().label(),
-                                        shown.second().label(),
-                                        shown.subjects(),
-                                        PaperFormat.A4)));
-                        home.execute(done);
-                      } catch (FileProblemException problem) {
-                        home.execute(() -> failed.accept(problem.problem()));
-                      } catch (RuntimeException fault) {
-                        home.execute(() -> failures.accept(fault));
-                      }
-                    }));
-  }
-
   /** Keeps both sides to what the kit holds now. */
   private void follow() {
     following = true;
@@ -271,13 +227,7 @@ public final class CompareModel {
         outdated -> {
           Judgement ofFirst = judged(kit, one.get().lineup(), outdated);
           Judgement ofSecond = judged(kit, two.get().lineup(), outdated);
-          return new Compared(
-              one.get(),
-              two.get(),
-              ofFirst,
-              ofSecond,
-              Comparison.of(ofFirst, ofSecond),
-              SubjectPair.of(ofFirst, ofSecond, subjects, outdated));
+          return Compared.of(one.get(), two.get(), ofFirst, ofSecond, subjects, outdated);
         },
         done -> {
           settled = true;

@@ -2,136 +2,72 @@ package org.panwright.app.compare;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.RowConstraints;
 import org.panwright.app.Selection;
 import org.panwright.app.box.BoxPicture;
 import org.panwright.app.box.StillBox;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
-import org.panwright.app.dialogs.FileKind;
-import org.panwright.app.fx.ByLabel;
 import org.panwright.kit.Kit;
-import org.panwright.kit.Outing;
-import org.panwright.mixing.Ratio;
 import org.panwright.paint.Paint;
-import org.panwright.words.ArrangeWords;
 import org.panwright.words.CompareWords;
-import org.panwright.words.FileProblemWords;
-import org.panwright.words.PaperViewWords;
 
 /** Two lineups side by side: boxes above, grids below, what is won and lost on the right. */
 public final class CompareView extends BorderPane {
   private final CompareModel model;
+  private final ComparedPage page;
   private final ToneBook tones;
-  private final Dialogs dialogs;
-  private final Runnable arrange;
-  private final ComboBox<Side> first = new ComboBox<>();
-  private final ComboBox<Side> second = new ComboBox<>();
-  private final ComboBox<Paint> out = new ComboBox<>();
-  private final ComboBox<Paint> in = new ComboBox<>();
-  private final ComboBox<Optional<Outing>> outing = new ComboBox<>();
-  private final StillBox firstBox = new StillBox(this::pickPaint);
-  private final StillBox secondBox = new StillBox(this::pickPaint);
-  private final AlignedGrid firstGrid = new AlignedGrid(this::pickMix);
-  private final AlignedGrid secondGrid = new AlignedGrid(this::pickMix);
+  private final PickedCell picked;
+  private final StillBox firstBox;
+  private final StillBox secondBox;
+  private final AlignedGrid firstGrid;
+  private final AlignedGrid secondGrid;
   private final Label firstName = heading();
   private final Label secondName = heading();
-  private final Label status = new Label();
+  private final Label readout = new Label(CompareWords.CELLS_HINT);
   private final Label nothing = new Label(CompareWords.NOTHING);
-  private final ComparedSide side = new ComparedSide();
+  private final ComparedSide side;
   private final GridPane both = new GridPane();
-  private boolean following;
+  private final PagePane sheet;
 
   /**
    * @param arrange asks how the lineup looked at is to be laid into its wells
+   * @param open shows what is picked large
    */
-  public CompareView(CompareModel model, ToneBook tones, Dialogs dialogs, Runnable arrange) {
+  public CompareView(
+      CompareModel model,
+      ComparedPage page,
+      ToneBook tones,
+      Dialogs dialogs,
+      Runnable arrange,
+      Runnable open) {
     this.model = model;
+    this.page = page;
     this.tones = tones;
-    this.dialogs = dialogs;
-    this.arrange = arrange;
+    picked = new PickedCell(model);
+    firstBox = new StillBox(picked::pick);
+    secondBox = new StillBox(picked::pick);
+    firstGrid = new AlignedGrid(picked, open, this::tell);
+    secondGrid = new AlignedGrid(picked, open, this::tell);
+    side = new ComparedSide(model.session(), open);
+    sheet = new PagePane(page, dialogs);
     getStyleClass().addAll("pane", "compare");
-    setTop(bar());
-    layBoth();
-    setCenter(both);
+    setTop(new CompareBar(model, page, arrange));
+    layBoth(open);
     setRight(side);
     model.comparedProperty().addListener(changed -> show());
-    model.firstProperty().addListener(changed -> follow());
-    model.secondProperty().addListener(changed -> follow());
     model.session().selectionProperty().addListener(changed -> mark());
-    model.session().historyProperty().addListener(changed -> follow());
-    model.session().lineupProperty().addListener(changed -> follow());
-    follow();
+    page.lookedProperty().addListener(changed -> showCentre());
     show();
-  }
-
-  private FlowPane bar() {
-    FlowPane bar = new FlowPane(8, 6);
-    bar.getStyleClass().add("compare-bar");
-    sides(first, CompareWords.FIRST, true);
-    sides(second, CompareWords.SECOND, false);
-    paints(out, CompareWords.OUT);
-    paints(in, CompareWords.IN);
-    outing.setConverter(new ByLabel<>(o -> o.map(Outing::name).orElse(CompareWords.NO_OUTING)));
-    outing.setAccessibleText(CompareWords.OUTING);
-    outing
-        .valueProperty()
-        .addListener(
-            (o, before, now) -> {
-              if (!following && now != null) {
-                model.outingProperty().set(now);
-              }
-            });
-    Button turn = new Button("⇄");
-    turn.setTooltip(new Tooltip(CompareWords.TURN_ROUND));
-    turn.setAccessibleText(CompareWords.TURN_ROUND);
-    turn.setOnAction(event -> model.turnRound());
-    Button exchange = new Button(CompareWords.SHOW_SWAP);
-    exchange.setTooltip(new Tooltip(CompareWords.SWAP_MEANING));
-    exchange.setOnAction(
-        event -> {
-          if (out.getValue() != null && in.getValue() != null) {
-            model.exchange(out.getValue(), in.getValue());
-          }
-        });
-    exchange.disableProperty().bind(out.valueProperty().isNull().or(in.valueProperty().isNull()));
-    Button lay = new Button(ArrangeWords.LINE);
-    lay.setOnAction(event -> arrange.run());
-    lay.disableProperty().bind(model.session().lineupProperty().map(Optional::isEmpty));
-    Button save = new Button(CompareWords.SAVE);
-    save.setOnAction(event -> save());
-    save.disableProperty().bind(model.comparedProperty().map(Optional::isEmpty));
-    bar.getChildren()
-        .addAll(
-            group(soft(CompareWords.FIRST), first, turn, soft(CompareWords.SECOND), second),
-            group(soft(CompareWords.SWAP), out, in, exchange),
-            group(soft(CompareWords.OUTING), outing),
-            group(lay, save, status));
-    return bar;
-  }
-
-  private static HBox group(javafx.scene.Node... nodes) {
-    HBox group = new HBox(6, nodes);
-    group.setAlignment(Pos.CENTER_LEFT);
-    return group;
-  }
-
-  private static Label soft(String text) {
-    Label label = new Label(text);
-    label.getStyleClass().add("soft");
-    return label;
   }
 
   private static Label heading() {
@@ -140,27 +76,7 @@ public final class CompareView extends BorderPane {
     return label;
   }
 
-  private void sides(ComboBox<Side> box, String what, boolean isFirst) {
-    box.setConverter(new ByLabel<>(Side::label));
-    box.setAccessibleText(what);
-    box.setPrefWidth(220);
-    box.valueProperty()
-        .addListener(
-            (o, before, now) -> {
-              if (!following && now != null) {
-                (isFirst ? model.firstProperty() : model.secondProperty()).set(Optional.of(now));
-              }
-            });
-  }
-
-  private static void paints(ComboBox<Paint> box, String what) {
-    box.setConverter(new ByLabel<>(Paint::name));
-    box.setPromptText(what);
-    box.setAccessibleText(what);
-    box.setPrefWidth(150);
-  }
-
-  private void layBoth() {
+  private void layBoth(Runnable open) {
     ColumnConstraints half = new ColumnConstraints();
     half.setPercentWidth(50);
     both.getColumnConstraints().setAll(half, half);
@@ -173,39 +89,32 @@ public final class CompareView extends BorderPane {
     both.addRow(0, firstName, secondName);
     both.addRow(1, firstBox, secondBox);
     both.addRow(2, firstGrid, secondGrid);
+    readout.getStyleClass().addAll("soft", "small");
+    readout.setWrapText(true);
+    readout.setMinHeight(Region.USE_PREF_SIZE);
+    Button large = new Button(CompareWords.OPEN);
+    large.setMinWidth(Region.USE_PREF_SIZE);
+    large.setOnAction(event -> open.run());
+    large
+        .disableProperty()
+        .bind(
+            model
+                .session()
+                .selectionProperty()
+                .map(s -> !(s instanceof Selection.OfMix || s instanceof Selection.OfColour)));
+    HBox.setHgrow(readout, Priority.ALWAYS);
+    readout.setMaxWidth(Double.MAX_VALUE);
+    HBox line = new HBox(8, readout, large);
+    line.setAlignment(Pos.CENTER_LEFT);
+    both.add(line, 0, 3, 2, 1);
     both.getStyleClass().add("compare-both");
     nothing.getStyleClass().add("empty-hint");
     nothing.setWrapText(true);
   }
 
-  private void follow() {
-    following = true;
-    List<Side> choices = model.choices();
-    fill(first, choices, model.firstProperty().get());
-    fill(second, choices, model.secondProperty().get());
-    refill(out, model.paintsOfFirst());
-    refill(in, model.paintsBesideFirst());
-    outing.getItems().setAll(List.of(Optional.empty()));
-    model.session().kit().outings().forEach(o -> outing.getItems().add(Optional.of(o)));
-    outing.setValue(model.outingProperty().get());
-    following = false;
-  }
-
-  private static void fill(ComboBox<Side> box, List<Side> choices, Optional<Side> chosen) {
-    box.getItems().setAll(choices);
-    chosen.filter(side -> !choices.contains(side)).ifPresent(box.getItems()::add);
-    box.setValue(chosen.orElse(null));
-  }
-
-  private static void refill(ComboBox<Paint> box, List<Paint> paints) {
-    Paint was = box.getValue();
-    box.getItems().setAll(paints);
-    box.setValue(paints.contains(was) ? was : null);
-  }
-
   private void show() {
     Optional<Compared> compared = model.comparedProperty().get();
-    setCenter(compared.isPresent() ? both : nothing);
+    showCentre();
     side.show(compared);
     if (compared.isEmpty()) {
       return;
@@ -218,50 +127,36 @@ public final class CompareView extends BorderPane {
     secondBox.show(Optional.of(BoxPicture.of(kit, shown.second().lineup(), tones)));
     List<Paint> paints =
         shown.paints().stream().flatMap(id -> kit.shelf().find(id).stream()).toList();
-    firstGrid.show(shown.ofFirst(), paints);
-    secondGrid.show(shown.ofSecond(), paints);
-    firstGrid.setAccessibleText(CompareWords.gridFigure(shown.first().label()));
-    secondGrid.setAccessibleText(CompareWords.gridFigure(shown.second().label()));
+    firstGrid.show(shown.firstCells(), paints);
+    secondGrid.show(shown.secondCells(), paints);
     mark();
   }
 
-  private void pickPaint(String paintId) {
-    model.session().selectionProperty().set(new Selection.OfPaint(paintId));
-  }
-
-  private void pickMix(String rowId, String columnId) {
-    model.session().selectionProperty().set(new Selection.OfMix(rowId, columnId, Ratio.EVEN));
+  private void showCentre() {
+    boolean isCompared = model.comparedProperty().get().isPresent();
+    setCenter(!isCompared ? nothing : page.lookedProperty().get() ? sheet : both);
   }
 
   /** What is picked is marked on both sides. */
   private void mark() {
-    Selection selection = model.session().selectionProperty().get();
-    Set<String> paints = Set.of();
-    if (selection instanceof Selection.OfPaint paint) {
-      paints = Set.of(paint.paintId());
-    } else if (selection instanceof Selection.OfMix mix) {
-      paints =
-          mix.rowPaintId().equals(mix.columnPaintId())
-              ? Set.of(mix.rowPaintId())
-              : Set.of(mix.rowPaintId(), mix.columnPaintId());
-    }
-    firstBox.mark(paints);
-    secondBox.mark(paints);
-    firstGrid.mark(selection);
-    secondGrid.mark(selection);
+    firstBox.mark(picked.paintIds());
+    secondBox.mark(picked.paintIds());
+    firstGrid.repaint();
+    secondGrid.repaint();
+    tell(Optional.empty());
   }
 
-  private void save() {
-    FileKind pdf = new FileKind(CompareWords.SAVE, PaperViewWords.PDF_KIND, ".pdf");
-    dialogs
-        .chooseToSave(pdf, Optional.empty(), CompareWords.TITLE)
+  /** Says what a cell holds on both sides, or else the one picked, or else what cells are. */
+  private void tell(Optional<int[]> cell) {
+    String said = picked.words(cell);
+    readout.setText(said.isEmpty() ? CompareWords.CELLS_HINT : said);
+    model
+        .comparedProperty()
+        .get()
         .ifPresent(
-            file ->
-                model.savePdf(
-                    file,
-                    () -> status.setText(CompareWords.saved(file.getFileName().toString())),
-                    problem ->
-                        dialogs.tell(
-                            PaperViewWords.CANNOT_SAVE, FileProblemWords.sentence(problem))));
+            shown -> {
+              firstGrid.setAccessibleText(CompareWords.grid(shown.first().label(), said));
+              secondGrid.setAccessibleText(CompareWords.grid(shown.second().label(), said));
+            });
   }
 }

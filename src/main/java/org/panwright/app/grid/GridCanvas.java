@@ -26,7 +26,11 @@ final class GridCanvas extends CanvasRegion {
   /** Width of the column that holds the wells' labels, left of the names. */
   private double wells;
 
-  GridCanvas(GridModel model, Consumer<Optional<int[]>> hovered) {
+  /**
+   * @param hovered told the cell under the pointer
+   * @param open goes to the picked mix shown large
+   */
+  GridCanvas(GridModel model, Consumer<Optional<int[]>> hovered, Runnable open) {
     this.model = model;
     getStyleClass().add("grid-canvas");
     setFocusTraversable(true);
@@ -49,6 +53,12 @@ final class GridCanvas extends CanvasRegion {
             case DOWN -> model.step(1, 0);
             case LEFT -> model.step(0, -1);
             case RIGHT -> model.step(0, 1);
+            case ENTER -> {
+              if (model.picked().isEmpty()) {
+                return;
+              }
+              open.run();
+            }
             default -> {
               return;
             }
@@ -83,6 +93,15 @@ final class GridCanvas extends CanvasRegion {
       for (int column = 0; column < picture.size(); column++) {
         paintCell(pen, picture, row, column);
       }
+    }
+    if (isFocused()) {
+      pen.setStroke(accent());
+      pen.setLineWidth(2);
+      pen.strokeRect(
+          left - 5,
+          geometry.top() - 5,
+          extent * geometry.cellWidth() + 10 - GAP,
+          extent * geometry.cellHeight() + 10 - GAP);
     }
     model.picked().ifPresent(at -> paintPick(pen, at[0], at[1]));
   }

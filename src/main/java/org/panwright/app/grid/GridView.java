@@ -31,10 +31,13 @@ public final class GridView extends VBox {
   private final Label empty = new Label(GridWords.EMPTY);
   private final GridCanvas canvas;
 
-  public GridView(GridModel model) {
+  /**
+   * @param open goes to the picked mix shown large
+   */
+  public GridView(GridModel model, Runnable open) {
     this.model = model;
     getStyleClass().addAll("pane", "grid-view");
-    canvas = new GridCanvas(model, this::tell);
+    canvas = new GridCanvas(model, this::tell, open);
     StackPane sheet = new StackPane(canvas, empty);
     empty.getStyleClass().add("empty-hint");
     empty.setWrapText(true);
@@ -50,7 +53,7 @@ public final class GridView extends VBox {
 
   /** The grid alone, for a picture of it. */
   public static CanvasRegion figure(GridModel model) {
-    return new GridCanvas(model, cell -> {});
+    return new GridCanvas(model, cell -> {}, () -> {});
   }
 
   private HBox head() {

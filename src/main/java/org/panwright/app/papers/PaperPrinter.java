@@ -1,5 +1,6 @@
 package org.panwright.app.papers;
 
+import java.util.function.Consumer;
 import javafx.print.PageLayout;
 import javafx.print.PageOrientation;
 import javafx.print.Paper;
@@ -7,11 +8,13 @@ import javafx.print.Printer;
 import javafx.print.PrinterJob;
 import javafx.scene.Group;
 import javafx.stage.Window;
+import org.panwright.app.dialogs.Dialogs;
 import org.panwright.print.Papers;
 import org.panwright.print.Sheet;
+import org.panwright.words.PaperViewWords;
 
 /** Sends papers to a printer at true size. */
-final class PaperPrinter {
+public final class PaperPrinter {
   /** JavaFX prints in points of 1/72 inch. */
   private static final double POINTS_PER_MM = 72 / 25.4;
 
@@ -19,7 +22,7 @@ final class PaperPrinter {
   private static final double SAME_PAPER_POINTS = 6;
 
   /** How it went. */
-  enum Result {
+  private enum Result {
     SENT,
     LEFT,
     NO_PRINTER,
@@ -28,8 +31,18 @@ final class PaperPrinter {
 
   private PaperPrinter() {}
 
+  /** Prints papers and says how it went: in a word to {@code status}, what failed in a dialog. */
+  public static void send(Papers papers, Window owner, Dialogs dialogs, Consumer<String> status) {
+    switch (print(papers, owner)) {
+      case SENT -> status.accept(PaperViewWords.SENT);
+      case LEFT -> status.accept("");
+      case NO_PRINTER -> dialogs.tell(PaperViewWords.NO_PRINTER_TITLE, PaperViewWords.NO_PRINTER);
+      case NOT_TAKEN -> dialogs.tell(PaperViewWords.NOT_PRINTED_TITLE, PaperViewWords.NOT_PRINTED);
+    }
+  }
+
   /** Asks which printer, then sends all sheets. JavaFX thread. */
-  static Result print(Papers papers, Window owner) {
+  private static Result print(Papers papers, Window owner) {
     PrinterJob job = Printer.getDefaultPrinter() == null ? null : PrinterJob.createPrinterJob();
     if (job == null) {
       return Result.NO_PRINTER;

@@ -208,16 +208,7 @@ public final class PapersView extends HBox {
         .get()
         .flatMap(Made::papers)
         .ifPresent(
-            papers -> {
-              switch (PaperPrinter.print(papers, getScene().getWindow())) {
-                case SENT -> status.setText(PaperViewWords.SENT);
-                case LEFT -> status.setText("");
-                case NO_PRINTER ->
-                    dialogs.tell(PaperViewWords.NO_PRINTER_TITLE, PaperViewWords.NO_PRINTER);
-                case NOT_TAKEN ->
-                    dialogs.tell(PaperViewWords.NOT_PRINTED_TITLE, PaperViewWords.NOT_PRINTED);
-              }
-            });
+            papers -> PaperPrinter.send(papers, getScene().getWindow(), dialogs, status::setText));
   }
 
   private static Label sentence(String style) {

@@ -11,7 +11,7 @@ import org.panwright.print.Sheet;
 import org.panwright.words.PaperViewWords;
 
 /** Sheets under each other as they will be printed. */
-final class SheetDesk extends ScrollPane {
+public final class SheetDesk extends ScrollPane {
   /** Room left of and right of a sheet together, with the scroll bar. */
   private static final double SIDES = 72;
 
@@ -25,7 +25,7 @@ final class SheetDesk extends ScrollPane {
   private List<Sheet> sheets = List.of();
   private boolean fontsLoaded;
 
-  SheetDesk() {
+  public SheetDesk() {
     pictures.setAlignment(Pos.TOP_CENTER);
     pictures.getStyleClass().addAll("swatch-ground", "paper-desk");
     setContent(pictures);
@@ -35,7 +35,7 @@ final class SheetDesk extends ScrollPane {
   }
 
   /** Shows these sheets. */
-  void show(List<Sheet> shown) {
+  public void show(List<Sheet> shown) {
     sheets = shown;
     draw();
   }

@@ -1,10 +1,10 @@
 package org.panwright.app.ring;
 
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.ArcType;
 import javafx.scene.text.Font;
@@ -26,7 +26,8 @@ import org.panwright.words.ColourWords;
  * standards.
  */
 final class RingCanvas extends CanvasRegion {
-  private static final double FULL_CHROMA = 0.24;
+  private static final double FULL_CHROMA = RingCursor.MOST_CHROMA;
+  private static final double CURSOR = 6;
   private static final double RIM = 9;
   private static final double LABELS_BESIDE = 54;
   private static final double LABELS_ABOVE = 16;
@@ -36,17 +37,43 @@ final class RingCanvas extends CanvasRegion {
   };
 
   private final ObservableValue<Optional<RingPicture>> picture;
-  private final BiConsumer<Double, Double> picked;
+  private final Optional<RingCursor> cursor;
   private double centreX;
   private double centreY;
   private double radius;
 
-  RingCanvas(ObservableValue<Optional<RingPicture>> picture, BiConsumer<Double, Double> picked) {
+  /**
+   * @param cursor what mouse and keys move; without it there is only something to see
+   */
+  RingCanvas(ObservableValue<Optional<RingPicture>> picture, Optional<RingCursor> cursor) {
     this.picture = picture;
-    this.picked = picked;
+    this.cursor = cursor;
     getStyleClass().add("ring-canvas");
     picture.addListener(o -> repaint());
-    setOnMouseClicked(event -> pick(canvasX(event.getX()), canvasY(event.getY())));
+    cursor.ifPresent(this::follow);
+  }
+
+  private void follow(RingCursor moved) {
+    setFocusTraversable(true);
+    focusedProperty().addListener(o -> repaint());
+    moved.placeProperty().addListener(o -> repaint());
+    setOnMousePressed(event -> requestFocus());
+    setOnMouseClicked(event -> pick(moved, canvasX(event.getX()), canvasY(event.getY())));
+    setOnKeyPressed(event -> act(moved, event));
+  }
+
+  private static void act(RingCursor moved, KeyEvent event) {
+    switch (event.getCode()) {
+      case LEFT -> moved.turn(1);
+      case RIGHT -> moved.turn(-1);
+      case UP -> moved.outward(1);
+      case DOWN -> moved.outward(-1);
+      case ENTER, SPACE -> moved.pick();
+      default -> {
+        return;
+      }
+    }
+    event.consume();
   }
 
   @Override
@@ -60,14 +87,18 @@ final class RingCanvas extends CanvasRegion {
     paintRim(pen);
     paintScale(pen);
     picture.getValue().ifPresent(shown -> paintRings(pen, shown));
+    cursor.flatMap(c -> c.placeProperty().get()).ifPresent(at -> paintCursor(pen, at));
+    if (isFocused()) {
+      paintFocus(pen);
+    }
   }
 
-  private void pick(double canvasX, double canvasY) {
+  private void pick(RingCursor moved, double canvasX, double canvasY) {
     double dx = canvasX - centreX;
     double dy = centreY - canvasY;
     double distance = Math.hypot(dx, dy);
     if (radius >= 20 && distance <= radius) {
-      picked.accept(distance / radius * FULL_CHROMA, Math.toDegrees(Math.atan2(dy, dx)));
+      moved.pick(distance / radius * FULL_CHROMA, Math.toDegrees(Math.atan2(dy, dx)));
     }
   }
 
@@ -153,6 +184,26 @@ final class RingCanvas extends CanvasRegion {
     pen.setStroke(text());
     pen.setLineWidth(1);
     pen.strokeOval(x - 4.5, y - 4.5, 9, 9);
+  }
+
+  private void paintCursor(GraphicsContext pen, RingCursor.Place at) {
+    double x = x(at.hueDeg(), distance(at.chroma()));
+    double y = y(at.hueDeg(), distance(at.chroma()));
+    pen.setStroke(accent());
+    pen.setLineWidth(1);
+    pen.strokeLine(x, y, x(at.hueDeg(), radius), y(at.hueDeg(), radius));
+    pen.setLineWidth(isFocused() ? 3 : 2);
+    pen.strokeOval(x - CURSOR, y - CURSOR, 2 * CURSOR, 2 * CURSOR);
+    pen.setStroke(Color.WHITE);
+    pen.setLineWidth(1);
+    pen.strokeOval(x - CURSOR + 2, y - CURSOR + 2, 2 * CURSOR - 4, 2 * CURSOR - 4);
+  }
+
+  private void paintFocus(GraphicsContext pen) {
+    double r = radius + RIM + 2;
+    pen.setStroke(accent());
+    pen.setLineWidth(2);
+    pen.strokeOval(centreX - r, centreY - r, 2 * r, 2 * r);
   }
 
   private double distance(double chroma) {

@@ -10,7 +10,6 @@ import org.panwright.analysis.HueGap;
 import org.panwright.analysis.Judgement;
 import org.panwright.analysis.Ring;
 import org.panwright.app.Session;
-import org.panwright.app.recipes.Wanted;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Oklab;
@@ -19,15 +18,15 @@ import org.panwright.mixing.MixGrid;
 import org.panwright.mixing.Ratio;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Wash;
+import org.panwright.words.RingWords;
 
 /** What the hue ring shows: the lineup's, the shelf's, perhaps that of an edit being tried. */
 public final class RingModel {
-  private final Session session;
   private final ObjectProperty<Ring.Part> part = new SimpleObjectProperty<>(Ring.Part.ALL);
   private final ObservableValue<Optional<RingPicture>> picture;
+  private final RingCursor cursor;
 
   public RingModel(Session session) {
-    this.session = session;
     ObservableValue<Optional<Judgement>> standing = session.judgementProperty();
     ObservableValue<Optional<Judgement>> trial = session.previewProperty();
     picture =
@@ -36,11 +35,30 @@ public final class RingModel {
             standing,
             trial,
             part);
+    cursor = new RingCursor(session.selectionProperty()::set);
   }
 
-  /** Picks a place of the hue circle as a colour to be met. */
-  void pick(double chroma, double hueDeg) {
-    session.selectionProperty().set(Wanted.hue(chroma, hueDeg));
+  /** The place gone to by mouse or keys; what is picked there is a colour to be met. */
+  RingCursor cursor() {
+    return cursor;
+  }
+
+  /** How far lineup and shelf get in the hue gone to, in words; else what the ring shows. */
+  String summary() {
+    Optional<RingPicture> shown = picture.getValue();
+    return shown
+        .flatMap(p -> cursor.placeProperty().get().map(at -> reached(p, at)))
+        .or(() -> shown.map(p -> RingWords.summary(p.paints().size(), p.gaps().size())))
+        .orElse(RingWords.TITLE);
+  }
+
+  private static String reached(RingPicture shown, RingCursor.Place at) {
+    int step = Ring.step(at.hueDeg());
+    return RingWords.reached(
+        at.hueDeg(),
+        at.chroma(),
+        shown.lineup().chroma(shown.part(), step),
+        shown.shelf().chroma(shown.part(), step));
   }
 
   /** All lightnesses, or light, middle or dark mixes only. */

@@ -1,5 +1,6 @@
 package org.panwright.app.ring;
 
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
@@ -17,7 +18,7 @@ import org.panwright.words.RingWords;
 public final class RingView extends VBox {
   /** The ring alone, for a picture of it. */
   public static CanvasRegion figure(RingModel model) {
-    return new RingCanvas(model.pictureProperty(), (hue, chroma) -> {});
+    return new RingCanvas(model.pictureProperty(), Optional.empty());
   }
 
   public RingView(RingModel model) {
@@ -37,22 +38,23 @@ public final class RingView extends VBox {
     HBox head = new HBox(title, space, parts);
     head.setAlignment(Pos.CENTER_LEFT);
     head.getStyleClass().add("pane-head");
-    RingCanvas canvas = new RingCanvas(model.pictureProperty(), model::pick);
+    RingCanvas canvas = new RingCanvas(model.pictureProperty(), Optional.of(model.cursor()));
     VBox.setVgrow(canvas, Priority.ALWAYS);
     Label key = new Label(RingWords.KEY);
     key.getStyleClass().add("readout");
     key.setWrapText(true);
     key.setMinHeight(Region.USE_PREF_SIZE);
     getChildren().addAll(head, canvas, key);
-    canvas
-        .accessibleTextProperty()
-        .bind(
-            model
-                .pictureProperty()
-                .map(
-                    shown ->
-                        shown
-                            .map(p -> RingWords.summary(p.paints().size(), p.gaps().size()))
-                            .orElse(RingWords.TITLE)));
+    Runnable tell =
+        () -> {
+          canvas.setAccessibleText(model.summary());
+          boolean isGone = model.cursor().placeProperty().get().isPresent();
+          key.setText(
+              canvas.isFocused() ? isGone ? model.summary() : RingWords.KEYS : RingWords.KEY);
+        };
+    model.pictureProperty().addListener(o -> tell.run());
+    model.cursor().placeProperty().addListener(o -> tell.run());
+    canvas.focusedProperty().addListener(o -> tell.run());
+    tell.run();
   }
 }

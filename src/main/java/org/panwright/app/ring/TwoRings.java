@@ -18,8 +18,18 @@ public final class TwoRings extends StackPane {
   private final ObjectProperty<Optional<RingPicture>> picture =
       new SimpleObjectProperty<>(Optional.empty());
 
+  /** Rings to look at. */
   public TwoRings() {
-    RingCanvas canvas = new RingCanvas(picture, (chroma, hue) -> {});
+    this(Optional.empty());
+  }
+
+  /** Rings of which a place can be picked. */
+  public TwoRings(RingCursor cursor) {
+    this(Optional.of(cursor));
+  }
+
+  private TwoRings(Optional<RingCursor> cursor) {
+    RingCanvas canvas = new RingCanvas(picture, cursor);
     getStyleClass().add("two-rings");
     setMinSize(LEAST, LEAST);
     canvas.accessibleTextProperty().bind(accessibleTextProperty());

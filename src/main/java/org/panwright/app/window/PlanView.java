@@ -74,6 +74,11 @@ public final class PlanView extends StackPane {
     }
   }
 
+  /** Gives the keyboard to the findings, or to the mix or colour in their place. */
+  public void enterFindings() {
+    FirstField.of(panes.get(panes.size() - 1)).ifPresent(Node::requestFocus);
+  }
+
   /**
    * Tells the places of the dividers whenever somebody has moved one.
    *

@@ -2,13 +2,10 @@ package org.panwright.app.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.panwright.analysis.Judge;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
@@ -25,7 +22,6 @@ class CompareModelTest {
       new CompareModel(
           session,
           new Judge(new PigmentLibrary(List.of())),
-          Sessions.AT_ONCE,
           Sessions.AT_ONCE,
           Sessions.AT_ONCE,
           Sessions::fail);
@@ -76,17 +72,6 @@ class CompareModelTest {
     session.perform(new Edit.RemoveLineup("other"));
 
     assertThat(model.comparedProperty().get()).isEmpty();
-  }
-
-  @Test
-  void thePageIsWritten(@TempDir Path folder) throws Exception {
-    add("other", "blue", "red");
-    Path file = folder.resolve("two.pdf");
-    model.savePdf(file, () -> {}, problem -> {});
-
-    assertThat(
-            new String(Files.readAllBytes(file), 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
-        .isEqualTo("%PDF-");
   }
 
   private Compared compared() {

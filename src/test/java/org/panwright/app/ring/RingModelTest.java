@@ -7,6 +7,7 @@ import org.panwright.analysis.Ring;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
 import org.panwright.app.ThreePaintKit;
+import org.panwright.app.recipes.Wanted;
 import org.panwright.kit.Edit;
 
 class RingModelTest {
@@ -46,5 +47,23 @@ class RingModelTest {
     session.perform(new Edit.RemoveBox("box"));
 
     assertThat(model.pictureProperty().getValue()).isEmpty();
+  }
+
+  @Test
+  void goingRoundTheCircleSaysWhatIsReachedThereAndPicksAColour() {
+    RingCursor cursor = model.cursor();
+    cursor.turn(1);
+    assertThat(cursor.placeProperty().get()).contains(new RingCursor.Place(0.12, 90));
+    cursor.turn(-20);
+    cursor.outward(9);
+    assertThat(cursor.placeProperty().get()).contains(new RingCursor.Place(0.24, 350));
+    RingPicture picture = model.pictureProperty().getValue().orElseThrow();
+    assertThat(model.summary())
+        .startsWith(
+            "Magenta, hue 350°, chroma 0.24. This lineup reaches %.2f"
+                .formatted(picture.lineup().chroma(70)));
+
+    cursor.pick();
+    assertThat(session.selectionProperty().get()).isEqualTo(Wanted.hue(0.24, 350));
   }
 }
