@@ -23,9 +23,6 @@ import org.panwright.app.papers.PapersModel;
 import org.panwright.app.papers.PapersView;
 import org.panwright.app.subject.SubjectDesk;
 import org.panwright.app.subject.SubjectView;
-import org.panwright.app.swatches.BlankSheet;
-import org.panwright.app.swatches.PictureModel;
-import org.panwright.app.swatches.SheetModel;
 import org.panwright.app.swatches.SwatchesView;
 import org.panwright.app.window.Place;
 import org.panwright.print.PaperFormat;
@@ -118,22 +115,9 @@ final class FurtherViews {
   }
 
   private SwatchesView swatches() {
-    PictureModel pictures =
-        new PictureModel(means.workers().reading(), Platform::runLater, means.faults()::take);
-    SheetModel sheet =
-        new SheetModel(
-            means.session(),
-            pictures,
-            means.library(),
-            LocalDate::now,
-            means.workers().reading(),
-            Platform::runLater,
-            means.faults()::take);
-    settled.add(sheet::isSettled);
-    BlankSheet blank =
-        new BlankSheet(
-            means.session(), means.workers().files(), Platform::runLater, means.faults()::take);
-    return new SwatchesView(pictures, sheet, blank, means.dialogs());
+    SwatchesDesk desk = new SwatchesDesk(means);
+    settled.add(desk::isSettled);
+    return desk.view();
   }
 
   private SubjectView subject() {

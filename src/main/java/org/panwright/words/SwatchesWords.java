@@ -8,6 +8,12 @@ public final class SwatchesWords {
   /** Name of the view. */
   public static final String NAME = "Swatches";
 
+  /** The ways of reading, for readers of the screen. */
+  public static final String WAYS = "What is on the picture";
+
+  /** A way of reading. */
+  public static final String PRINTED = "Printed sheet";
+
   /** What it is for. */
   public static final String PURPOSE =
       "Paint four small patches of each paint, photograph or scan them, and the paints learn their"
@@ -36,9 +42,6 @@ public final class SwatchesWords {
 
   /** Title when it could not be saved. */
   public static final String CANNOT_SAVE = "The sheet could not be saved";
-
-  /** Heading of the part about the picture. */
-  public static final String PAINTED = "A painted sheet";
 
   /** Opens a picture. */
   public static final String OPEN = "Open a picture…";
@@ -90,7 +93,7 @@ public final class SwatchesWords {
           + " to 4 pick a corner, arrows move it (with Shift by ten), + and − zoom, 0 shows all.";
 
   /** The picture, for readers of the screen. */
-  public static final String PICTURE = "the picture with its four corners";
+  public static final String PICTURE = "the picture with the marks on it";
 
   /** The patch over the black line. */
   public static final String ON_LINE = "on black";

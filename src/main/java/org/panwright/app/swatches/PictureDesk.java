@@ -1,18 +1,20 @@
 package org.panwright.app.swatches;
 
 import java.util.List;
-import java.util.function.Supplier;
+import java.util.OptionalInt;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.Image;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.paint.Color;
 import org.panwright.app.fx.CanvasRegion;
+import org.panwright.app.fx.Fitted;
 import org.panwright.swatch.picture.Point;
 import org.panwright.words.SwatchesWords;
 
-/** The picture with its four corners, to be dragged or moved by keys, and what is read outlined. */
+/** The picture with the marks on it, to be dragged or moved by keys, and what is read outlined. */
 final class PictureDesk extends CanvasRegion {
   private static final double HANDLE = 11;
   private static final double REACH = 22;
@@ -20,17 +22,16 @@ final class PictureDesk extends CanvasRegion {
   private static final double CLOSEST = 40;
 
   private final PictureModel model;
-  private final Supplier<List<List<Point>>> outlines;
+  private PictureMarks marks;
   private DeskView view = DeskView.of(1, 1, 1, 1);
   private boolean whole = true;
-  private int picked;
   private boolean holding;
   private double lastX;
   private double lastY;
 
-  PictureDesk(PictureModel model, Supplier<List<List<Point>>> outlines) {
+  PictureDesk(PictureModel model, PictureMarks marks) {
     this.model = model;
-    this.outlines = outlines;
+    this.marks = marks;
     getStyleClass().addAll("picture-desk", "swatch-ground");
     setFocusTraversable(true);
     setAccessibleText(SwatchesWords.PICTURE);
@@ -39,16 +40,21 @@ final class PictureDesk extends CanvasRegion {
         .addListener(
             changed -> {
               whole = true;
-              picked = 0;
               repaint();
             });
-    model.cornersProperty().addListener(changed -> repaint());
     focusedProperty().addListener(changed -> repaint());
     setOnMousePressed(this::press);
     setOnMouseDragged(this::drag);
     setOnMouseReleased(event -> holding = false);
+    setOnMouseClicked(this::click);
     setOnScroll(this::scroll);
     setOnKeyPressed(this::key);
+  }
+
+  /** Shows other marks on the same picture. */
+  void show(PictureMarks others) {
+    marks = others;
+    repaint();
   }
 
   private void press(MouseEvent event) {
@@ -56,25 +62,38 @@ final class PictureDesk extends CanvasRegion {
     lastX = canvasX(event.getX());
     lastY = canvasY(event.getY());
     holding = false;
-    List<Point> corners = model.cornersProperty().get();
-    double nearest = REACH;
-    for (int i = 0; i < corners.size(); i++) {
-      double away = view.onDesk(corners.get(i)).distance(new Point(lastX, lastY));
-      if (away < nearest) {
+    markAt(new Point(lastX, lastY))
+        .ifPresent(
+            mark -> {
+              marks.pickedProperty().set(mark);
+              holding = true;
+            });
+    repaint();
+  }
+
+  /** The nearest mark within reach of a place on the desk. */
+  private OptionalInt markAt(Point at) {
+    List<PictureMarks.Mark> all = marks.marks();
+    double nearest = Double.POSITIVE_INFINITY;
+    OptionalInt found = OptionalInt.empty();
+    for (int i = 0; i < all.size(); i++) {
+      double half = all.get(i).halfSide() * view.scale();
+      double away = view.onDesk(all.get(i).place()).distance(at);
+      if (away < Math.min(nearest, half > 0 ? Math.max(HANDLE, half) : REACH)) {
         nearest = away;
-        picked = i;
-        holding = true;
+        found = OptionalInt.of(i);
       }
     }
-    repaint();
+    return found;
   }
 
   private void drag(MouseEvent event) {
     double x = canvasX(event.getX());
     double y = canvasY(event.getY());
-    if (holding) {
-      Point corner = view.onDesk(model.cornersProperty().get().get(picked));
-      model.moveCorner(picked, view.inPicture(corner.plus(x - lastX, y - lastY)));
+    int picked = marks.pickedProperty().get();
+    if (holding && picked < marks.marks().size()) {
+      Point place = view.onDesk(marks.marks().get(picked).place());
+      marks.move(picked, view.inPicture(place.plus(x - lastX, y - lastY)));
     } else {
       view = view.moved(x - lastX, y - lastY);
       whole = false;
@@ -82,6 +101,25 @@ final class PictureDesk extends CanvasRegion {
     }
     lastX = x;
     lastY = y;
+  }
+
+  private void click(MouseEvent event) {
+    Point at = new Point(canvasX(event.getX()), canvasY(event.getY()));
+    if (event.isStillSincePress() && markAt(at).isEmpty()) {
+      pointAt(view.inPicture(at));
+    }
+  }
+
+  private void pointAt(Point place) {
+    boolean onPicture =
+        model
+            .pictureProperty()
+            .get()
+            .filter(shown -> shown.picture().holds(place.x(), place.y()))
+            .isPresent();
+    if (onPicture) {
+      marks.pointAt(place);
+    }
   }
 
   private void scroll(ScrollEvent event) {
@@ -110,10 +148,10 @@ final class PictureDesk extends CanvasRegion {
       case RIGHT -> move(step, 0);
       case UP -> move(0, -step);
       case DOWN -> move(0, step);
-      case DIGIT1, NUMPAD1 -> pick(0);
-      case DIGIT2, NUMPAD2 -> pick(1);
-      case DIGIT3, NUMPAD3 -> pick(2);
-      case DIGIT4, NUMPAD4 -> pick(3);
+      case PAGE_DOWN -> step(1);
+      case PAGE_UP -> step(-1);
+      case INSERT -> pointAtMiddle();
+      case DELETE, BACK_SPACE -> marks.remove(marks.pickedProperty().get());
       case PLUS, ADD, EQUALS -> zoom(CLOSER, getWidth() / 2, getHeight() / 2);
       case MINUS, SUBTRACT -> zoom(1 / CLOSER, getWidth() / 2, getHeight() / 2);
       case DIGIT0, NUMPAD0 -> {
@@ -121,22 +159,59 @@ final class PictureDesk extends CanvasRegion {
         repaint();
       }
       default -> {
-        return;
+        if (!pickByNumber(event.getCode())) {
+          return;
+        }
       }
     }
     event.consume();
   }
 
-  private void move(double dx, double dy) {
-    List<Point> corners = model.cornersProperty().get();
-    if (!corners.isEmpty()) {
-      model.moveCorner(picked, corners.get(picked).plus(dx, dy));
+  private boolean pickByNumber(KeyCode key) {
+    String name = key.getName();
+    int number = key.isDigitKey() ? Character.digit(name.charAt(name.length() - 1), 10) : 0;
+    if (number < 1 || number > marks.marks().size()) {
+      return false;
+    }
+    pick(number - 1);
+    return true;
+  }
+
+  private void step(int by) {
+    int count = marks.marks().size();
+    if (count > 0) {
+      pick(Math.floorMod(marks.pickedProperty().get() + by, count));
     }
   }
 
-  private void pick(int corner) {
-    picked = corner;
-    repaint();
+  private void pick(int mark) {
+    marks.pickedProperty().set(mark);
+    reveal();
+  }
+
+  private void pointAtMiddle() {
+    pointAt(view.inPicture(new Point(getWidth() / 2, getHeight() / 2)));
+  }
+
+  /** Moves the picture so that the mark in hand is seen. */
+  private void reveal() {
+    int picked = marks.pickedProperty().get();
+    if (picked < 0 || picked >= marks.marks().size()) {
+      return;
+    }
+    Point at = view.onDesk(marks.marks().get(picked).place());
+    if (at.x() < 0 || at.y() < 0 || at.x() > getWidth() || at.y() > getHeight()) {
+      view = view.moved(getWidth() / 2 - at.x(), getHeight() / 2 - at.y());
+      repaint();
+    }
+  }
+
+  private void move(double dx, double dy) {
+    int picked = marks.pickedProperty().get();
+    if (picked >= 0 && picked < marks.marks().size()) {
+      marks.move(picked, marks.marks().get(picked).place().plus(dx, dy));
+      reveal();
+    }
   }
 
   @Override
@@ -156,16 +231,21 @@ final class PictureDesk extends CanvasRegion {
         shown.picture().width() * view.scale(),
         shown.picture().height() * view.scale());
     pen.setLineWidth(1);
-    for (List<Point> outline : outlines.get()) {
+    for (List<Point> outline : marks.outlines()) {
       stroke(pen, outline, Color.gray(1, 0.9), 0.5);
       stroke(pen, outline, Color.gray(0, 0.8), -0.5);
     }
-    List<Point> corners = model.cornersProperty().get();
-    if (corners.size() == 4) {
+    List<PictureMarks.Mark> all = marks.marks();
+    if (marks.areFrame() && !all.isEmpty()) {
       pen.setLineWidth(1.5);
-      stroke(pen, corners, accent(), 0);
-      for (int i = 0; i < corners.size(); i++) {
-        handle(pen, view.onDesk(corners.get(i)), i);
+      stroke(pen, all.stream().map(PictureMarks.Mark::place).toList(), accent(), 0);
+    }
+    for (int i = 0; i < all.size(); i++) {
+      boolean picked = i == marks.pickedProperty().get();
+      if (all.get(i).halfSide() > 0) {
+        square(pen, all.get(i), picked);
+      } else {
+        ring(pen, all.get(i), picked);
       }
     }
   }
@@ -182,20 +262,35 @@ final class PictureDesk extends CanvasRegion {
     pen.strokePolygon(x, y, x.length);
   }
 
-  private void handle(GraphicsContext pen, Point at, int number) {
-    boolean isPicked = number == picked;
-    pen.setLineWidth(isPicked && isFocused() ? 4 : 2);
+  private void ring(GraphicsContext pen, PictureMarks.Mark mark, boolean picked) {
+    Point at = view.onDesk(mark.place());
+    pen.setLineWidth(picked && isFocused() ? 4 : 2);
     pen.setStroke(Color.WHITE);
     pen.strokeOval(at.x() - HANDLE - 1, at.y() - HANDLE - 1, 2 * HANDLE + 2, 2 * HANDLE + 2);
-    pen.setStroke(isPicked ? accent() : Color.BLACK);
+    pen.setStroke(picked ? accent() : Color.BLACK);
     pen.strokeOval(at.x() - HANDLE, at.y() - HANDLE, 2 * HANDLE, 2 * HANDLE);
     pen.setLineWidth(1);
     pen.strokeLine(at.x() - 4, at.y(), at.x() + 4, at.y());
     pen.strokeLine(at.x(), at.y() - 4, at.x(), at.y() + 4);
-    String name = String.valueOf(number + 1);
+    name(pen, mark, at.x() + HANDLE + 2, at.y() - HANDLE - 8);
+  }
+
+  private void square(GraphicsContext pen, PictureMarks.Mark mark, boolean picked) {
+    Point at = view.onDesk(mark.place());
+    double half = mark.halfSide() * view.scale();
+    pen.setLineWidth(picked && isFocused() ? 4 : 2);
+    pen.setStroke(Color.WHITE);
+    pen.strokeRect(at.x() - half - 1, at.y() - half - 1, 2 * half + 2, 2 * half + 2);
+    pen.setStroke(picked ? accent() : Color.BLACK);
+    pen.strokeRect(at.x() - half, at.y() - half, 2 * half, 2 * half);
+    name(pen, mark, at.x() + half + 3, at.y() - half - 8);
+  }
+
+  private static void name(GraphicsContext pen, PictureMarks.Mark mark, double x, double y) {
+    double width = 5 + Fitted.width(mark.name(), pen.getFont());
     pen.setFill(Color.WHITE);
-    pen.fillRect(at.x() + HANDLE + 2, at.y() - HANDLE - 8, 13, 16);
+    pen.fillRect(x, y, width, 16);
     pen.setFill(Color.BLACK);
-    pen.fillText(name, at.x() + HANDLE + 5, at.y() - HANDLE + 5);
+    pen.fillText(mark.name(), x + 3, y + 13);
   }
 }

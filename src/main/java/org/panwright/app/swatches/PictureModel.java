@@ -1,48 +1,38 @@
 package org.panwright.app.swatches;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.SimpleObjectProperty;
 import org.panwright.app.fx.Latest;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.picture.PictureFault;
 import org.panwright.swatch.picture.PictureFaultException;
 import org.panwright.swatch.picture.PictureFile;
-import org.panwright.swatch.picture.Point;
 import org.panwright.swatch.sheet.FoundSheet;
 import org.panwright.swatch.sheet.SheetFinder;
 import org.panwright.words.PictureWords;
 
-/** The picture looked at, and where the four corners of what is on it lie. */
+/** The picture looked at, and the printed sheet found on it. */
 public final class PictureModel {
   /** The progress when nothing is being read. */
   static final double IDLE = -1;
-
-  /** Where corners are put that could not be found: this share of the picture from its edges. */
-  private static final double INSET = 0.08;
 
   private final Executor home;
   private final Consumer<RuntimeException> failures;
   private final Latest<Outcome> opening;
   private final ReadOnlyObjectWrapper<Optional<ShownPicture>> picture =
       new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final ReadOnlyObjectWrapper<Optional<FoundSheet>> found =
-      new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final ObjectProperty<List<Point>> corners = new SimpleObjectProperty<>(List.of());
   private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(IDLE);
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+  private Optional<FoundSheet> found = Optional.empty();
 
   /** Either a picture, with the sheet on it if one was found, or why there is none. */
   private record Outcome(
@@ -60,18 +50,13 @@ public final class PictureModel {
   }
 
   /** The picture; the former one stays while another is read, and when that fails. */
-  ReadOnlyObjectProperty<Optional<ShownPicture>> pictureProperty() {
+  public ReadOnlyObjectProperty<Optional<ShownPicture>> pictureProperty() {
     return picture.getReadOnlyProperty();
   }
 
-  /** The sheet that was found on the picture by itself; empty if none was. */
-  ReadOnlyObjectProperty<Optional<FoundSheet>> foundProperty() {
-    return found.getReadOnlyProperty();
-  }
-
-  /** Four places in pixels, clockwise from the upper left of the sheet; none without a picture. */
-  ObjectProperty<List<Point>> cornersProperty() {
-    return corners;
+  /** The sheet that was found on the picture by itself; empty if none was. Set before it. */
+  Optional<FoundSheet> found() {
+    return found;
   }
 
   /** The share of the file that is read, 0..1, or {@link #IDLE}. */
@@ -102,18 +87,6 @@ public final class PictureModel {
   void stop() {
     opening.cancel();
     progress.set(IDLE);
-  }
-
-  /** Puts a corner elsewhere, within the picture. */
-  void moveCorner(int corner, Point place) {
-    picture
-        .get()
-        .ifPresent(
-            shown -> {
-              List<Point> moved = new ArrayList<>(corners.get());
-              moved.set(corner, within(shown.picture(), place));
-              corners.set(List.copyOf(moved));
-            });
   }
 
   /** Whether nothing is being read. */
@@ -153,29 +126,9 @@ public final class PictureModel {
 
   private void take(Outcome outcome) {
     progress.set(IDLE);
-    outcome
-        .picture()
-        .ifPresent(
-            shown -> {
-              corners.set(List.of());
-              picture.set(outcome.picture());
-              found.set(outcome.sheet());
-              corners.set(outcome.sheet().map(FoundSheet::corners).orElse(inset(shown.picture())));
-            });
-  }
-
-  private static List<Point> inset(Picture picture) {
-    double x = INSET * picture.width();
-    double y = INSET * picture.height();
-    double right = picture.width() - x;
-    double bottom = picture.height() - y;
-    return List.of(
-        new Point(x, y), new Point(right, y), new Point(right, bottom), new Point(x, bottom));
-  }
-
-  private static Point within(Picture picture, Point place) {
-    return new Point(
-        Math.max(0, Math.min(picture.width() - 1.0, place.x())),
-        Math.max(0, Math.min(picture.height() - 1.0, place.y())));
+    if (outcome.picture().isPresent()) {
+      found = outcome.sheet();
+      picture.set(outcome.picture());
+    }
   }
 }

@@ -1,15 +1,12 @@
 package org.panwright.app.swatches;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -18,16 +15,10 @@ import org.panwright.app.Session;
 import org.panwright.app.fx.Latest;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
-import org.panwright.kit.Kit;
 import org.panwright.kit.SwatchEdit;
-import org.panwright.paint.Optics;
-import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PigmentLibrary;
-import org.panwright.swatch.FitRefusal;
-import org.panwright.swatch.FitRefusedException;
-import org.panwright.swatch.PaintFit;
 import org.panwright.swatch.PaintFitReport;
 import org.panwright.swatch.picture.Homography;
 import org.panwright.swatch.picture.Picture;
@@ -53,32 +44,25 @@ public final class SheetModel {
   private final Session session;
   private final PictureModel pictures;
   private final PigmentLibrary library;
-  private final Supplier<LocalDate> today;
+  private final Learning learning;
   private final Consumer<RuntimeException> failures;
   private final Latest<Outcome> reading;
-  private final Latest<Learnt> fitting;
+  private final Corners corners = new Corners();
   private final ObjectProperty<SheetFormat> format = new SimpleObjectProperty<>(SheetFormat.A4);
-  private final ObjectProperty<SheetChoices> choices = new SimpleObjectProperty<>(SheetChoices.DRY);
-  private final ReadOnlyObjectWrapper<Optional<SheetReading>> read =
-      new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final ReadOnlyObjectWrapper<Optional<ReadingFault>> fault =
-      new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final ReadOnlyObjectWrapper<Optional<FitRefusal>> refusal =
-      new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final ReadOnlyObjectWrapper<Optional<PaintFitReport>> learnt =
-      new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final ReadOnlyObjectWrapper<List<SheetRow>> rows = new ReadOnlyObjectWrapper<>(List.of());
+  private final ObjectProperty<SheetChoices> choices;
+  private final ReadOnlyObjectWrapper<SheetState> state =
+      new ReadOnlyObjectWrapper<>(SheetState.NONE);
   private final Map<Integer, Optional<String>> said = new HashMap<>();
+  private Optional<SheetReading> page = Optional.empty();
+  private Optional<PaintFitReport> report = Optional.empty();
+  private boolean chosen;
   private boolean readingNow;
-  private boolean fittingNow;
 
   private record Outcome(Optional<SheetReading> reading, Optional<ReadingFault> fault) {}
 
-  private record Learnt(Optional<PaintFitReport> report, Optional<FitRefusal> refusal) {}
-
   /**
-   * @param today the day noted with what is kept
-   * @param away where sheets are read and paints fitted
+   * @param learning what the paints learn
+   * @param away where sheets are read
    * @param home the JavaFX thread
    * @param failures told of faults of the program
    */
@@ -86,24 +70,21 @@ public final class SheetModel {
       Session session,
       PictureModel pictures,
       PigmentLibrary library,
-      Supplier<LocalDate> today,
+      Learning learning,
       Executor away,
       Executor home,
       Consumer<RuntimeException> failures) {
     this.session = session;
     this.pictures = pictures;
     this.library = library;
-    this.today = today;
+    this.learning = learning;
     this.failures = failures;
     reading = new Latest<>(away, home);
-    fitting = new Latest<>(away, home);
-    pictures
-        .foundProperty()
-        .addListener((property, before, now) -> now.ifPresent(sheet -> format.set(sheet.format())));
-    pictures.pictureProperty().addListener(changed -> said.clear());
-    pictures.cornersProperty().addListener(changed -> refresh());
+    choices = new SimpleObjectProperty<>(SheetChoices.guess(session.kit().shelf()));
+    pictures.pictureProperty().addListener((property, before, now) -> now.ifPresent(this::layOn));
+    corners.placesProperty().addListener(changed -> refresh());
     format.addListener(changed -> refresh());
-    choices.addListener(changed -> refresh());
+    choices.addListener(changed -> assign(Optional.empty()));
     session
         .historyProperty()
         .addListener(
@@ -112,10 +93,9 @@ public final class SheetModel {
                   before.kit().shelf().equals(now.kit().shelf())
                       && before.kit().paper().equals(now.kit().paper());
               if (!same) {
-                assign();
+                assign(Optional.empty());
               }
             });
-    guessWhiteAndBlack();
   }
 
   /** The paper the sheet was printed on. */
@@ -128,29 +108,14 @@ public final class SheetModel {
     return choices;
   }
 
-  /** What was read off the sheet, if it could be. */
-  ReadOnlyObjectProperty<Optional<SheetReading>> readingProperty() {
-    return read.getReadOnlyProperty();
+  /** What is known of the sheet; one change for each reading and one for what is learnt from it. */
+  ReadOnlyObjectProperty<SheetState> stateProperty() {
+    return state.getReadOnlyProperty();
   }
 
-  /** Why nothing could be read, if so. */
-  ReadOnlyObjectProperty<Optional<ReadingFault>> faultProperty() {
-    return fault.getReadOnlyProperty();
-  }
-
-  /** Why the paints cannot learn from the coats, if so. */
-  ReadOnlyObjectProperty<Optional<FitRefusal>> refusalProperty() {
-    return refusal.getReadOnlyProperty();
-  }
-
-  /** What the paints learn from the sheet and all they knew, if they can. */
-  ReadOnlyObjectProperty<Optional<PaintFitReport>> learntProperty() {
-    return learnt.getReadOnlyProperty();
-  }
-
-  /** The rows with paint on them. */
-  ReadOnlyObjectProperty<List<SheetRow>> rowsProperty() {
-    return rows.getReadOnlyProperty();
+  /** The middles of the sheet's corner marks. */
+  Corners corners() {
+    return corners;
   }
 
   /** The kit's paints, to choose from. */
@@ -158,97 +123,69 @@ public final class SheetModel {
     return session.kit().shelf().paints();
   }
 
+  /** Says whether a printed sheet is what is looked for on the picture. */
+  void setChosen(boolean now) {
+    chosen = now;
+    refresh();
+  }
+
   /** Says which paint a row holds; none to leave it out. */
   void say(int row, Optional<String> paintId) {
     said.put(row, paintId);
-    assign();
+    assign(Optional.empty());
   }
 
   /** Exchanges the paints of two places in the list of rows. */
   void exchange(int first, int second) {
-    SheetRow one = rows.get().get(first);
-    SheetRow two = rows.get().get(second);
+    SheetRow one = state.get().rows().get(first);
+    SheetRow two = state.get().rows().get(second);
     said.put(one.reading().row(), two.paintId());
     said.put(two.reading().row(), one.paintId());
-    assign();
-  }
-
-  /** Where the sheet is read, as outlines in pixels. */
-  List<List<Point>> outlines() {
-    return read.get()
-        .flatMap(page -> page.sheet().place().map(place -> outlines(page, place)))
-        .orElse(List.of());
-  }
-
-  private static List<List<Point>> outlines(SheetReading page, Homography place) {
-    SheetPlan plan = new SheetPlan(page.sheet().format());
-    List<List<Point>> outlines = new ArrayList<>();
-    for (RowReading row : page.rows()) {
-      for (PatchKind kind : PatchKind.values()) {
-        outlines.add(place.map(plan.onPaper(row.row(), kind)));
-      }
-      outlines.add(place.map(plan.onLine(row.row(), PatchKind.FULL)));
-    }
-    return outlines;
-  }
-
-  /** What there is to say about the rows as they are, with what {@link #swapped} found. */
-  List<String> remarks(Optional<SwappedRows> swapped) {
-    return SheetRemarks.of(rows.get(), session.kit(), swapped, read.get(), choices.get(), wet());
-  }
-
-  /** Two rows that look exchanged, as places in the list. */
-  Optional<SwappedRows> swapped() {
-    return SheetRemarks.swapped(rows.get(), session.kit(), library);
+    assign(Optional.empty());
   }
 
   /** Whether something could be kept now. */
   boolean canKeep() {
-    return choices.get().wet() ? !wet().isEmpty() : learnt.get().isPresent();
+    return choices.get().wet()
+        ? !wet().isEmpty()
+        : state.get().report().isPresent() && !state.get().learning();
   }
 
   /** Keeps the coats with their paints and predicts from what they teach, as one edit. */
   void keep() {
-    if (choices.get().wet()) {
-      Map<String, List<PaintedCoat>> wet = wet();
-      if (!wet.isEmpty()) {
-        session.perform(new SwatchEdit.RecordSwatches(wet));
-      }
+    if (!canKeep()) {
       return;
     }
-    learnt
-        .get()
-        .ifPresent(
-            report -> {
-              Map<String, Optional<Optics>> optics = new LinkedHashMap<>();
-              report.optics().forEach((id, found) -> optics.put(id, Optional.of(found)));
-              session.perform(
-                  new SwatchEdit.LearnPaints(
-                      new SwatchEdit.RecordSwatches(dry()),
-                      new SwatchEdit.UseOptics(
-                          optics,
-                          new OpticsOrigin(
-                              Optional.of(today.get()), OpticsOrigin.Reason.FITTED, fileName()))));
-            });
+    if (choices.get().wet()) {
+      session.perform(new SwatchEdit.RecordSwatches(wet()));
+    } else {
+      learning.keep(dry(), state.get().report().orElseThrow(), fileName());
+    }
   }
 
   /** Whether what is shown is of the picture, the corners and the kit as they are now. */
   public boolean isSettled() {
-    return pictures.isSettled() && !readingNow && !fittingNow;
+    return pictures.isSettled() && !readingNow && !state.get().learning();
   }
 
-  private void guessWhiteAndBlack() {
-    Kit kit = session.kit();
-    choices.set(SheetChoices.guess(kit.shelf()));
+  private void layOn(ShownPicture shown) {
+    said.clear();
+    report = Optional.empty();
+    Optional<FoundSheet> found = pictures.found();
+    if (found.isPresent()) {
+      format.set(found.get().format());
+      corners.layOn(shown.picture(), found.get().corners());
+    } else {
+      corners.layOn(shown.picture());
+    }
   }
 
   private void refresh() {
     Optional<ShownPicture> shown = pictures.pictureProperty().get();
-    List<Point> corners = pictures.cornersProperty().get();
-    if (shown.isEmpty() || corners.size() != 4) {
+    List<Point> four = corners.placesProperty().get();
+    if (!chosen || shown.isEmpty() || four.size() != 4) {
       reading.cancel();
       readingNow = false;
-      take(new Outcome(Optional.empty(), Optional.empty()));
       return;
     }
     Picture picture = shown.get().picture();
@@ -256,12 +193,15 @@ public final class SheetModel {
     Lab paperColour = Light.D65.lab(session.kit().paper().reflectance());
     readingNow = true;
     reading.request(
-        outdated -> read(picture, paper, corners, paperColour),
+        outdated -> read(picture, paper, four, paperColour),
         outcome -> {
           readingNow = false;
           take(outcome);
         },
-        failures);
+        fault -> {
+          readingNow = false;
+          failures.accept(fault);
+        });
   }
 
   private static Outcome read(
@@ -278,54 +218,55 @@ public final class SheetModel {
   }
 
   private void take(Outcome outcome) {
-    fault.set(outcome.fault());
-    read.set(outcome.reading());
-    assign();
+    page = outcome.reading();
+    corners.outline(page.map(SheetModel::outlines).orElse(List.of()));
+    assign(outcome.fault());
+  }
+
+  private static List<List<Point>> outlines(SheetReading page) {
+    Homography place = page.sheet().place().orElseThrow();
+    SheetPlan plan = new SheetPlan(page.sheet().format());
+    List<List<Point>> outlines = new ArrayList<>();
+    for (RowReading row : page.rows()) {
+      for (PatchKind kind : PatchKind.values()) {
+        outlines.add(place.map(plan.onPaper(row.row(), kind)));
+      }
+      outlines.add(place.map(plan.onLine(row.row(), PatchKind.FULL)));
+    }
+    return outlines;
   }
 
   /** Finds the paints of the rows anew, and fits them. */
-  private void assign() {
-    learnt.set(Optional.empty());
-    refusal.set(Optional.empty());
-    rows.set(list(Optional.empty()));
-    Map<String, List<PaintedCoat>> coats = choices.get().wet() ? Map.of() : dry();
-    if (coats.isEmpty()) {
-      fitting.cancel();
-      fittingNow = false;
+  private void assign(Optional<ReadingFault> fault) {
+    if (!chosen || (page.isEmpty() && fault.isEmpty())) {
       return;
     }
-    Kit kit = new SwatchEdit.RecordSwatches(coats).apply(session.kit());
-    fittingNow = true;
-    fitting.request(
-        outdated -> {
-          try {
-            return new Learnt(
-                Optional.of(
-                    PaintFit.of(kit.shelf(), coats.keySet(), library, kit.paper(), outdated)),
-                Optional.empty());
-          } catch (FitRefusedException refused) {
-            return new Learnt(Optional.empty(), Optional.of(refused.refusal()));
-          }
-        },
+    Map<String, List<PaintedCoat>> coats = choices.get().wet() ? Map.of() : dry();
+    if (!coats.isEmpty()) {
+      state.set(state(fault, new Learning.Outcome(report, Optional.empty()), true));
+    }
+    learning.from(
+        coats,
         found -> {
-          fittingNow = false;
-          refusal.set(found.refusal());
-          rows.set(list(found.report()));
-          learnt.set(found.report());
-        },
-        failures);
+          report = found.report();
+          state.set(state(fault, found, false));
+        });
   }
 
-  private List<SheetRow> list(Optional<PaintFitReport> report) {
-    if (read.get().isEmpty()) {
-      return List.of();
-    }
-    List<SheetRow> list = new ArrayList<>();
-    for (RowReading row : read.get().get().rows()) {
-      Optional<String> paint = paintOf(row);
-      list.add(new SheetRow(row, paint, SheetChips.of(row, paint, coats(), report)));
-    }
-    return list;
+  private SheetState state(
+      Optional<ReadingFault> fault, Learning.Outcome found, boolean learningNow) {
+    List<SheetRow> rows =
+        page.map(p -> SheetRows.of(p, this::paintOf, coats(), found.report())).orElse(List.of());
+    Optional<SwappedRows> swapped = SheetRemarks.swapped(rows, session.kit(), library);
+    return new SheetState(
+        page,
+        fault,
+        rows,
+        found.report(),
+        found.refusal(),
+        swapped,
+        SheetRemarks.of(rows, session.kit(), swapped, page, choices.get(), wet()),
+        learningNow);
   }
 
   private Optional<String> paintOf(RowReading row) {
@@ -342,18 +283,18 @@ public final class SheetModel {
   }
 
   private Map<String, List<PaintedCoat>> dry() {
-    return read.get().isEmpty() ? Map.of() : coats().dry(today.get(), fileName());
+    return page.isEmpty() ? Map.of() : coats().dry(learning.day(), fileName());
   }
 
   private Map<String, List<PaintedCoat>> wet() {
-    return read.get().isEmpty() ? Map.of() : coats().wet(session.kit().shelf());
+    return page.isEmpty() ? Map.of() : coats().wet(session.kit().shelf());
   }
 
   private SheetCoats coats() {
     Map<Integer, String> paints = new HashMap<>();
-    SheetReading page = read.get().orElseThrow();
-    page.rows().forEach(row -> paintOf(row).ifPresent(id -> paints.put(row.row(), id)));
-    return new SheetCoats(page, paints, choices.get().whiteId(), choices.get().blackId(), false);
+    SheetReading read = page.orElseThrow();
+    read.rows().forEach(row -> paintOf(row).ifPresent(id -> paints.put(row.row(), id)));
+    return new SheetCoats(read, paints, choices.get().whiteId(), choices.get().blackId(), false);
   }
 
   private String fileName() {

@@ -11,8 +11,10 @@ import org.panwright.swatch.sheet.RowReading;
  * @param reading what was read
  * @param paintId the paint it holds; empty if nobody said yet
  * @param chips its patches in order
+ * @param learnt what its paint has learnt, in words, once it has
  */
-record SheetRow(RowReading reading, Optional<String> paintId, List<Chip> chips) {
+record SheetRow(
+    RowReading reading, Optional<String> paintId, List<Chip> chips, Optional<String> learnt) {
   SheetRow {
     chips = List.copyOf(chips);
   }

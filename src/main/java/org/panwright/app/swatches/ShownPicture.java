@@ -15,7 +15,7 @@ import org.panwright.swatch.picture.Picture;
  * @param name of the file, without its folder
  * @param image the smaller copy, as the screen shows its colours
  */
-record ShownPicture(String name, Picture picture, Image image) {
+public record ShownPicture(String name, Picture picture, Image image) {
   private static final int LONGEST = 1800;
 
   static ShownPicture of(String name, Picture picture, BooleanSupplier stopped) {

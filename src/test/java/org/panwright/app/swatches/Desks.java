@@ -26,10 +26,15 @@ final class Desks {
             session,
             pictures,
             LIBRARY,
-            () -> DAY,
+            learning(),
             Sessions.AT_ONCE,
             Sessions.AT_ONCE,
             Sessions::fail);
+  }
+
+  private Learning learning() {
+    return new Learning(
+        session, LIBRARY, () -> DAY, Sessions.AT_ONCE, Sessions.AT_ONCE, Sessions::fail);
   }
 
   static Kit kit() {

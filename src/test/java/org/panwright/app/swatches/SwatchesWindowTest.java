@@ -40,7 +40,10 @@ class SwatchesWindowTest {
     desks = new Desks(Desks.kit());
     BlankSheet blank =
         new BlankSheet(desks.session, Sessions.AT_ONCE, Sessions.AT_ONCE, Sessions::fail);
-    view = new SwatchesView(desks.pictures, desks.sheet, blank, new ScriptedDialogs());
+    ScriptedDialogs dialogs = new ScriptedDialogs();
+    view =
+        new SwatchesView(
+            desks.pictures, List.of(new SheetSide(desks.sheet, blank, dialogs)), dialogs);
     Scene scene = new Scene(view, 1240, 760);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);
@@ -69,7 +72,7 @@ class SwatchesWindowTest {
         SimulatedCamera.scanner(700, 990)
             .save(Sheets.painted(SheetFormat.A4), folder.resolve("scan.jpg"));
     robot.interact(() -> view.open(photo));
-    Point before = desks.pictures.cornersProperty().get().get(2);
+    Point before = desks.sheet.corners().placesProperty().get().get(2);
 
     // Not by the robot: here the sheet is read while a key is down, and a real keyboard repeats it.
     Node desk = robot.lookup(".picture-desk").query();
@@ -77,7 +80,7 @@ class SwatchesWindowTest {
       robot.interact(() -> Event.fireEvent(desk, pressed(key)));
     }
 
-    assertThat(desks.pictures.cornersProperty().get().get(2)).isEqualTo(before.plus(2, 1));
+    assertThat(desks.sheet.corners().placesProperty().get().get(2)).isEqualTo(before.plus(2, 1));
   }
 
   @Test

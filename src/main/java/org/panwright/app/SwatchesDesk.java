@@ -1,0 +1,59 @@
+package org.panwright.app;
+
+import java.time.LocalDate;
+import java.util.List;
+import javafx.application.Platform;
+import org.panwright.app.swatches.BlankSheet;
+import org.panwright.app.swatches.Learning;
+import org.panwright.app.swatches.PictureModel;
+import org.panwright.app.swatches.SheetModel;
+import org.panwright.app.swatches.SheetSide;
+import org.panwright.app.swatches.SwatchesView;
+
+/** Puts the view of swatches together from the ways of reading them. */
+final class SwatchesDesk {
+  private final Means means;
+  private final SheetModel sheet;
+  private final SwatchesView view;
+
+  SwatchesDesk(Means means) {
+    this.means = means;
+    PictureModel pictures =
+        new PictureModel(means.workers().reading(), Platform::runLater, means.faults()::take);
+    sheet =
+        new SheetModel(
+            means.session(),
+            pictures,
+            means.library(),
+            learning(),
+            means.workers().reading(),
+            Platform::runLater,
+            means.faults()::take);
+    BlankSheet blank =
+        new BlankSheet(
+            means.session(), means.workers().files(), Platform::runLater, means.faults()::take);
+    view =
+        new SwatchesView(
+            pictures, List.of(new SheetSide(sheet, blank, means.dialogs())), means.dialogs());
+  }
+
+  /** The view. */
+  SwatchesView view() {
+    return view;
+  }
+
+  /** Whether what is shown is of the picture and the kit as they are now. */
+  boolean isSettled() {
+    return sheet.isSettled();
+  }
+
+  private Learning learning() {
+    return new Learning(
+        means.session(),
+        means.library(),
+        LocalDate::now,
+        means.workers().reading(),
+        Platform::runLater,
+        means.faults()::take);
+  }
+}

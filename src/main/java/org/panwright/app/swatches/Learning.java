@@ -1,0 +1,119 @@
+package org.panwright.app.swatches;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.panwright.app.Session;
+import org.panwright.app.fx.Latest;
+import org.panwright.kit.Kit;
+import org.panwright.kit.SwatchEdit;
+import org.panwright.paint.Optics;
+import org.panwright.paint.OpticsOrigin;
+import org.panwright.paint.PaintedCoat;
+import org.panwright.paint.PigmentLibrary;
+import org.panwright.swatch.FitRefusal;
+import org.panwright.swatch.FitRefusedException;
+import org.panwright.swatch.PaintFit;
+import org.panwright.swatch.PaintFitReport;
+
+/**
+ * What the paints of the kit learn from coats read off a picture and from all coats kept before.
+ * Fitting runs away from the JavaFX thread; the newest request wins.
+ */
+public final class Learning {
+  private final Session session;
+  private final PigmentLibrary library;
+  private final Supplier<LocalDate> today;
+  private final Consumer<RuntimeException> failures;
+  private final Latest<Outcome> fitting;
+  private boolean running;
+
+  /**
+   * What came out: one of the two, or neither where there was nothing to learn from.
+   *
+   * @param report what the paints learn
+   * @param refusal why they cannot
+   */
+  public record Outcome(Optional<PaintFitReport> report, Optional<FitRefusal> refusal) {
+    /** Nothing was asked for. */
+    public static final Outcome NOTHING = new Outcome(Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * @param today the day noted with what is kept
+   * @param away where paints are fitted
+   * @param home the JavaFX thread
+   * @param failures told of faults of the program
+   */
+  public Learning(
+      Session session,
+      PigmentLibrary library,
+      Supplier<LocalDate> today,
+      Executor away,
+      Executor home,
+      Consumer<RuntimeException> failures) {
+    this.session = session;
+    this.library = library;
+    this.today = today;
+    this.failures = failures;
+    fitting = new Latest<>(away, home);
+  }
+
+  /** The day noted with what is kept. */
+  public LocalDate day() {
+    return today.get();
+  }
+
+  /** Whether a fit is under way. */
+  public boolean isRunning() {
+    return running;
+  }
+
+  /** Fits the paints of some coats, and tells what came out; at once if there are none. */
+  public void from(Map<String, List<PaintedCoat>> coats, Consumer<Outcome> done) {
+    if (coats.isEmpty()) {
+      fitting.cancel();
+      running = false;
+      done.accept(Outcome.NOTHING);
+      return;
+    }
+    Kit kit = new SwatchEdit.RecordSwatches(coats).apply(session.kit());
+    running = true;
+    fitting.request(
+        outdated -> {
+          try {
+            return new Outcome(
+                Optional.of(
+                    PaintFit.of(kit.shelf(), coats.keySet(), library, kit.paper(), outdated)),
+                Optional.empty());
+          } catch (FitRefusedException refused) {
+            return new Outcome(Optional.empty(), Optional.of(refused.refusal()));
+          }
+        },
+        found -> {
+          running = false;
+          done.accept(found);
+        },
+        fault -> {
+          running = false;
+          failures.accept(fault);
+        });
+  }
+
+  /** Keeps the coats with their paints and predicts from what they teach, as one edit. */
+  public void keep(Map<String, List<PaintedCoat>> coats, PaintFitReport report, String source) {
+    Map<String, Optional<Optics>> optics = new LinkedHashMap<>();
+    report.optics().forEach((id, found) -> optics.put(id, Optional.of(found)));
+    session.perform(
+        new SwatchEdit.LearnPaints(
+            new SwatchEdit.RecordSwatches(coats),
+            new SwatchEdit.UseOptics(
+                optics,
+                new OpticsOrigin(Optional.of(today.get()), OpticsOrigin.Reason.FITTED, source))));
+  }
+}

@@ -1,0 +1,183 @@
+package org.panwright.app.swatches;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.panwright.app.dialogs.Dialogs;
+import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
+import org.panwright.words.PictureWords;
+import org.panwright.words.SwatchWords;
+import org.panwright.words.SwatchesWords;
+
+/** What was read off a printed sheet, and the sheet to print. */
+public final class SheetSide implements ReadingWay {
+  private final SheetModel model;
+  private final PaintChoice white;
+  private final PaintChoice black;
+  private final Label problem = Sentence.of("", "warn");
+  private final VBox remarks = new VBox(6);
+  private final Label legend = Sentence.of(SwatchesWords.READ_AND_MODEL, "soft", "small");
+  private final VBox rows = new VBox(10);
+  private final Map<Integer, RowCard> cards = new HashMap<>();
+  private final Label status = Sentence.of("");
+  private final Label fitting = Sentence.of(SwatchesWords.FITTING, "soft", "small");
+  private final Button keep = new Button(SwatchesWords.KEEP);
+  private final VBox content = new VBox(12);
+  private final HBox foot = new HBox(10, keep, status, fitting);
+
+  public SheetSide(SheetModel model, BlankSheet blank, Dialogs dialogs) {
+    this.model = model;
+    white = stirred(SheetChoices::withWhite);
+    black = stirred(SheetChoices::withBlack);
+    content
+        .getChildren()
+        .setAll(
+            form(),
+            problem,
+            remarks,
+            legend,
+            rows,
+            new BlankSheetPart(model, blank, dialogs, status::setText));
+    for (Node part : List.of(problem, remarks, legend, fitting)) {
+      part.managedProperty().bind(part.visibleProperty());
+    }
+    keep.getStyleClass().add("primary");
+    keep.setOnAction(event -> keep());
+    foot.setAlignment(Pos.CENTER_LEFT);
+    model.stateProperty().addListener((property, before, now) -> show(now));
+    show(model.stateProperty().get());
+  }
+
+  @Override
+  public String name() {
+    return SwatchesWords.PRINTED;
+  }
+
+  @Override
+  public String purpose() {
+    return SwatchesWords.PURPOSE;
+  }
+
+  @Override
+  public String empty() {
+    return SwatchesWords.EMPTY;
+  }
+
+  @Override
+  public String hint() {
+    return SwatchesWords.CORNERS;
+  }
+
+  @Override
+  public PictureMarks marks() {
+    return model.corners();
+  }
+
+  @Override
+  public Region content() {
+    return content;
+  }
+
+  @Override
+  public Region foot() {
+    return foot;
+  }
+
+  @Override
+  public void setChosen(boolean chosen) {
+    status.setText("");
+    model.setChosen(chosen);
+  }
+
+  private FormGrid form() {
+    ChoiceBox<Boolean> state = new ChoiceBox<>();
+    state.getItems().setAll(false, true);
+    state.setConverter(new ByLabel<>(SwatchesWords::state));
+    state.setValue(false);
+    state
+        .valueProperty()
+        .addListener(
+            (property, before, now) ->
+                model.choicesProperty().set(model.choicesProperty().get().withWet(now)));
+    FormGrid form = new FormGrid();
+    form.row(SwatchesWords.STATE, state);
+    form.row(SwatchesWords.WHITE, white);
+    form.row(SwatchesWords.BLACK, black);
+    return form;
+  }
+
+  private PaintChoice stirred(BiFunction<SheetChoices, Optional<String>, SheetChoices> write) {
+    return new PaintChoice(
+        Optional.of(SwatchesWords.ANY),
+        id -> model.choicesProperty().set(write.apply(model.choicesProperty().get(), id)));
+  }
+
+  private void show(SheetState state) {
+    white.show(model.paints(), model.choicesProperty().get().whiteId());
+    black.show(model.paints(), model.choicesProperty().get().blackId());
+    String why =
+        state
+            .fault()
+            .map(PictureWords::sentence)
+            .or(
+                () ->
+                    state
+                        .refusal()
+                        .map(refusal -> SwatchWords.sentence(SwatchesWords.PICTURE_FILE, refusal)))
+            .orElse("");
+    problem.setText(why);
+    problem.setVisible(!why.isEmpty());
+    showRemarks(state);
+    legend.setVisible(!state.rows().isEmpty());
+    cards.keySet().retainAll(state.rows().stream().map(row -> row.reading().row()).toList());
+    rows.getChildren().retainAll(cards.values());
+    for (int i = 0; i < state.rows().size(); i++) {
+      SheetRow row = state.rows().get(i);
+      RowCard card = cards.computeIfAbsent(row.reading().row(), n -> new RowCard(n, model));
+      card.show(row);
+      if (!rows.getChildren().contains(card)) {
+        rows.getChildren().add(i, card);
+      }
+    }
+    fitting.setVisible(state.learning());
+    keep.setDisable(!model.canKeep());
+  }
+
+  private void showRemarks(SheetState state) {
+    remarks.getChildren().clear();
+    for (String remark : state.remarks()) {
+      remarks.getChildren().add(Sentence.of(remark, "warn"));
+    }
+    state
+        .swapped()
+        .ifPresent(
+            s -> {
+              Button exchange = new Button(SwatchesWords.EXCHANGE);
+              exchange.setOnAction(event -> model.exchange(s.first(), s.second()));
+              remarks.getChildren().add(exchange);
+            });
+    remarks.setVisible(!remarks.getChildren().isEmpty());
+  }
+
+  private void keep() {
+    int paints =
+        (int)
+            model.stateProperty().get().rows().stream()
+                .filter(row -> row.paintId().isPresent())
+                .count();
+    model.keep();
+    status.setText(SwatchesWords.kept(paints));
+  }
+}

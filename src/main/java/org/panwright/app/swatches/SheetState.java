@@ -1,0 +1,49 @@
+package org.panwright.app.swatches;
+
+import java.util.List;
+import java.util.Optional;
+import org.panwright.swatch.FitRefusal;
+import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.sheet.ReadingFault;
+import org.panwright.swatch.sheet.SheetReading;
+import org.panwright.swatch.sheet.SwappedRows;
+
+/**
+ * All that is known of a printed sheet on the picture at one moment.
+ *
+ * @param reading what was read off it, if it could be
+ * @param fault why nothing could be read, if so
+ * @param rows those with paint on them
+ * @param report what the paints learn from it and all they knew; that of the choices before while
+ *     {@code learning}
+ * @param refusal why they cannot learn, if so
+ * @param swapped two rows that look exchanged, as places in {@code rows}
+ * @param remarks what there is to say about it
+ * @param learning whether a newer report is on its way
+ */
+record SheetState(
+    Optional<SheetReading> reading,
+    Optional<ReadingFault> fault,
+    List<SheetRow> rows,
+    Optional<PaintFitReport> report,
+    Optional<FitRefusal> refusal,
+    Optional<SwappedRows> swapped,
+    List<String> remarks,
+    boolean learning) {
+  /** No picture. */
+  static final SheetState NONE =
+      new SheetState(
+          Optional.empty(),
+          Optional.empty(),
+          List.of(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          List.of(),
+          false);
+
+  SheetState {
+    rows = List.copyOf(rows);
+    remarks = List.copyOf(remarks);
+  }
+}

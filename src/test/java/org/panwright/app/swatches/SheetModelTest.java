@@ -1,0 +1,200 @@
+package org.panwright.app.swatches;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.panwright.colour.Difference;
+import org.panwright.colour.Light;
+import org.panwright.kit.Kit;
+import org.panwright.paint.OpticsOrigin;
+import org.panwright.paint.Paint;
+import org.panwright.paint.PaintedCoat;
+import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.picture.Point;
+import org.panwright.swatch.sheet.InventedShelf;
+import org.panwright.swatch.sheet.PaintedPage;
+import org.panwright.swatch.sheet.ReadingFault;
+import org.panwright.swatch.sheet.SheetFormat;
+import org.panwright.swatch.sheet.Sheets;
+import org.panwright.swatch.sheet.SimulatedCamera;
+
+/** A painted sheet of known paints, read off a photo, in the model of the view. */
+class SheetModelTest {
+  /** The first rows of the sheet; the others stay blank. */
+  private static final List<String> PAINTS = List.of("white", "black", "yellow", "orange red");
+
+  @TempDir static Path folder;
+  private static Path photo;
+  private Desks desks;
+  private SheetModel sheet;
+
+  @BeforeAll
+  static void takePhoto() {
+    photo =
+        SimulatedCamera.scanner(900, 1270)
+            .save(Sheets.painted(SheetFormat.A4, PAINTS), folder.resolve("sheet.jpg"));
+  }
+
+  @BeforeEach
+  void open() {
+    desks = new Desks(Desks.kit());
+    sheet = desks.sheet;
+    sheet.setChosen(true);
+  }
+
+  @Test
+  void eachRowIsNamedByItsMarkAndReadAsItWasPainted() {
+    desks.pictures.open(photo);
+
+    List<SheetRow> rows = sheet.stateProperty().get().rows();
+    assertThat(rows).extracting(row -> row.paintId().orElse("")).isEqualTo(PAINTS);
+    // The colour put on the page, not one the program worked out.
+    SheetRow.Chip black = rows.get(PAINTS.indexOf("black")).chips().get(0);
+    assertThat(
+            Difference.ciede2000(
+                black.read(),
+                Light.D65.lab(
+                    InventedShelf.coat(List.of(new PaintLoad("black", 1)), PaintedPage.PAPER))))
+        .isLessThan(2);
+    assertThat(sheet.canKeep()).isTrue();
+    assertThat(sheet.isSettled()).isTrue();
+  }
+
+  @Test
+  void oneReadingChangesWhatIsShownTwiceAtMost() {
+    List<SheetState> states = new ArrayList<>();
+    sheet.stateProperty().addListener((property, before, now) -> states.add(now));
+
+    desks.pictures.open(photo);
+
+    assertThat(states).hasSizeLessThanOrEqualTo(2);
+    assertThat(states.get(0).learning()).isTrue();
+    assertThat(states.get(states.size() - 1).report()).isPresent();
+  }
+
+  @Test
+  void theFormerModelStaysWhileThePaintsLearnAnew() {
+    desks.pictures.open(photo);
+    List<SheetState> states = new ArrayList<>();
+    sheet.stateProperty().addListener((property, before, now) -> states.add(now));
+
+    sheet.say(PAINTS.indexOf("yellow"), Optional.empty());
+
+    SheetRow black = states.get(0).rows().get(PAINTS.indexOf("black"));
+    assertThat(states.get(0).learning()).isTrue();
+    assertThat(black.chips().get(0).model()).isPresent();
+  }
+
+  @Test
+  void keepingIsOneEditThatTellsWhereItCameFrom() {
+    desks.pictures.open(photo);
+    Kit before = desks.session.kit();
+
+    sheet.keep();
+
+    Paint orange = paint("orange red");
+    assertThat(orange.measured()).isPresent();
+    assertThat(orange.swatchbook().coats())
+        .extracting(PaintedCoat::source)
+        .containsOnly("sheet.jpg");
+    assertThat(orange.swatchbook().origin())
+        .contains(
+            new OpticsOrigin(Optional.of(Desks.DAY), OpticsOrigin.Reason.FITTED, "sheet.jpg"));
+    desks.session.undo();
+    assertThat(desks.session.kit()).isEqualTo(before);
+  }
+
+  @Test
+  void aRowLeftOutIsNotKept() {
+    desks.pictures.open(photo);
+
+    sheet.say(PAINTS.indexOf("yellow"), Optional.empty());
+    sheet.keep();
+
+    assertThat(paint("yellow").swatchbook().coats()).isEmpty();
+    assertThat(paint("yellow").measured()).isEmpty();
+    assertThat(paint("black").swatchbook().coats()).isNotEmpty();
+  }
+
+  @Test
+  void rowsPaintedInEachOthersPlaceCanBeExchanged() {
+    List<String> wrong = new ArrayList<>(PAINTS);
+    Collections.swap(wrong, PAINTS.indexOf("yellow"), PAINTS.indexOf("black"));
+    desks.pictures.open(
+        SimulatedCamera.scanner(900, 1270)
+            .save(Sheets.painted(SheetFormat.A4, wrong), folder.resolve("swapped.jpg")));
+    SheetState state = sheet.stateProperty().get();
+    assertThat(state.swapped()).isPresent();
+
+    sheet.exchange(state.swapped().get().first(), state.swapped().get().second());
+
+    assertThat(sheet.stateProperty().get().swapped()).isEmpty();
+    assertThat(sheet.stateProperty().get().rows())
+        .extracting(row -> row.paintId().orElse(""))
+        .isEqualTo(wrong);
+  }
+
+  @Test
+  void aWetSheetAddsToTheDryOneOnly() {
+    desks.pictures.open(photo);
+    sheet.choicesProperty().set(sheet.choicesProperty().get().withWet(true));
+    assertThat(sheet.canKeep()).isFalse();
+    sheet.choicesProperty().set(sheet.choicesProperty().get().withWet(false));
+    sheet.keep();
+
+    sheet.choicesProperty().set(sheet.choicesProperty().get().withWet(true));
+    sheet.keep();
+
+    // The same picture twice: wet and dry are alike, so the shift is none.
+    assertThat(paint("black").swatchbook().dryingShift())
+        .hasValueSatisfying(shift -> assertThat(shift.lightness()).isZero());
+  }
+
+  @Test
+  void aSheetOfAnotherKitSaysSo() {
+    Desks others = new Desks(Kit.empty("another kit"));
+    others.sheet.setChosen(true);
+
+    others.pictures.open(photo);
+
+    assertThat(others.sheet.stateProperty().get().remarks())
+        .anyMatch(remark -> remark.contains("printed for another kit"));
+    assertThat(others.sheet.canKeep()).isFalse();
+  }
+
+  @Test
+  void cornersInOneLineAreToldAndNothingIsShownAsRead() {
+    desks.pictures.open(photo);
+
+    for (int corner = 0; corner < 4; corner++) {
+      sheet.corners().move(corner, new Point(100 + 50 * corner, 100));
+    }
+
+    assertThat(sheet.stateProperty().get().fault()).contains(new ReadingFault.NoArea());
+    assertThat(sheet.stateProperty().get().rows()).isEmpty();
+    assertThat(sheet.canKeep()).isFalse();
+  }
+
+  @Test
+  void nothingIsReadWhileAnotherWayIsChosen() {
+    sheet.setChosen(false);
+    desks.pictures.open(photo);
+    assertThat(sheet.stateProperty().get()).isEqualTo(SheetState.NONE);
+
+    sheet.setChosen(true);
+
+    assertThat(sheet.stateProperty().get().rows()).hasSize(PAINTS.size());
+  }
+
+  private Paint paint(String id) {
+    return desks.session.kit().shelf().find(id).orElseThrow();
+  }
+}
