@@ -80,8 +80,8 @@ public record FillPlan(
 
   /**
    * The edit that fills wells as planned: each remembers what it holds and the day, the tubes give
-   * what went in. Pans of wells that another lineup of the plan fills as well are left out, because
-   * a well remembers one pan.
+   * what went in. Pans of wells that an earlier lineup of the plan fills are laid aside, because a
+   * well holds one pan.
    *
    * @param kit the kit the plan was made of
    * @param day the day of the last layer
@@ -91,10 +91,12 @@ public record FillPlan(
     double shrinkage = kit.stock().practice().shrinkage();
     Map<String, Double> left = new HashMap<>();
     List<FilledWell> filled = new ArrayList<>();
+    List<FilledWell> aside = new ArrayList<>();
     for (PlannedWell well : wells) {
-      if (well.givenMl() > 0 && !well.spare() && done.test(well)) {
+      if (well.givenMl() > 0 && done.test(well)) {
         double ml = well.reachedMl(shrinkage);
-        filled.add(new FilledWell(well.boxId(), well.wellId(), well.paintId(), day, ml, ml));
+        (well.spare() ? aside : filled)
+            .add(new FilledWell(well.boxId(), well.wellId(), well.paintId(), day, ml, ml));
         left.merge(well.paintId(), well.givenMl(), Double::sum);
       }
     }
@@ -106,7 +108,7 @@ public record FillPlan(
         left.merge(tube.paintId(), -ml, Double::sum);
       }
     }
-    return new StockEdit.FillWells(filled, used, day);
+    return new StockEdit.FillWells(filled, aside, used, day);
   }
 
   private static OptionalDouble sum(List<OptionalDouble> parts) {

@@ -89,25 +89,25 @@ final class FillPlanning {
   }
 
   private PlannedWell ask(Lineup lineup, Box box, Well well, Filling filling, boolean spare) {
-    Optional<FilledWell> there = spare ? Optional.empty() : stock.in(box.id(), well.id());
-    double held =
-        there
-            .filter(f -> f.paintId().equals(filling.paintId()))
-            .map(FilledWell::leftMl)
-            .orElse(0.0);
+    String paintId = filling.paintId();
+    Optional<FilledWell> there = stock.in(box.id(), well.id());
+    Optional<FilledWell> inPlace = there.filter(f -> f.paintId().equals(paintId));
+    Optional<FilledWell> aside = stock.aside(box.id(), well.id(), paintId);
+    double held = inPlace.or(() -> aside).map(FilledWell::leftMl).orElse(0.0);
     Optional<String> other =
         there
-            .filter(f -> f.leftMl() > 0)
+            .filter(f -> !spare && f.leftMl() > 0)
             .map(FilledWell::paintId)
-            .filter(id -> !id.equals(filling.paintId()));
+            .filter(id -> !id.equals(paintId));
     Optional<PanKind> pan = stock.panFor(well);
     double target = targetMl(pan, filling.fill());
-    double wet = practice.wetMl(Math.max(0, target - held));
+    boolean isTaken = spare && pan.isEmpty();
+    double wet = isTaken ? 0 : practice.wetMl(Math.max(0, target - held));
     return new PlannedWell(
         lineup.id(),
         box.id(),
         well.id(),
-        filling.paintId(),
+        paintId,
         filling.fill(),
         pan.map(PanKind::id),
         target,
@@ -116,7 +116,8 @@ final class FillPlanning {
         wet < LEAST_ML ? 0 : wet,
         0,
         new FillLayers(List.of(), 0),
-        spare);
+        spare,
+        inPlace.isEmpty() && aside.isPresent());
   }
 
   /** Dry paint of a full or half filled pan, or of a dab. */
@@ -172,7 +173,8 @@ final class FillPlanning {
         ml > 0
             ? FillLayers.of(ml, well.heldMl(), brim, thickest, practice)
             : new FillLayers(List.of(), 0),
-        well.spare());
+        well.spare(),
+        well.beside());
   }
 
   private double fullMl(PlannedWell well) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Outing;
 import org.panwright.paint.PigmentLibrary;
@@ -14,12 +15,31 @@ import org.panwright.paint.PigmentLibrary;
 public final class NextOuting {
   private NextOuting() {}
 
-  /** The soonest outing with this lineup that is not over; one without a date comes last. */
+  /**
+   * The soonest outing with this lineup that is not over and whose paint was not taken; one without
+   * a date comes last.
+   */
   public static Optional<Outing> of(Kit kit, String lineupId, LocalDate today) {
+    return untaken(kit, lineupId)
+        .filter(outing -> !day(outing).isBefore(today))
+        .min(Comparator.comparing(NextOuting::day));
+  }
+
+  /** The last outing with this lineup that is over and whose paint was not taken. */
+  public static Optional<Outing> last(Kit kit, String lineupId, LocalDate today) {
+    return untaken(kit, lineupId)
+        .filter(outing -> day(outing).isBefore(today))
+        .max(Comparator.comparing(NextOuting::day));
+  }
+
+  private static Stream<Outing> untaken(Kit kit, String lineupId) {
     return kit.outings().stream()
-        .filter(outing -> outing.lineupId().equals(Optional.of(lineupId)))
-        .filter(outing -> !outing.date().orElse(LocalDate.MAX).isBefore(today))
-        .min(Comparator.comparing(outing -> outing.date().orElse(LocalDate.MAX)));
+        .filter(outing -> !outing.paintTaken())
+        .filter(outing -> outing.lineupId().equals(Optional.of(lineupId)));
+  }
+
+  private static LocalDate day(Outing outing) {
+    return outing.date().orElse(LocalDate.MAX);
   }
 
   /**

@@ -27,6 +27,7 @@ public record PaintPlaces(String paintId, int tubes, double leftMl, List<Place> 
    *
    * @param lineupIds the lineups that plan it there
    * @param filled what of it is really there
+   * @param beside whether that is in a pan that lies beside the box
    * @param ageDays days since it was filled; below 0 if the day lies ahead
    */
   public record Place(
@@ -34,6 +35,7 @@ public record PaintPlaces(String paintId, int tubes, double leftMl, List<Place> 
       String wellId,
       List<String> lineupIds,
       Optional<FilledWell> filled,
+      boolean beside,
       OptionalLong ageDays) {
     public Place {
       lineupIds = List.copyOf(lineupIds);
@@ -70,11 +72,20 @@ public record PaintPlaces(String paintId, int tubes, double leftMl, List<Place> 
                 .filter(lineup -> holds(lineup, well, paintId))
                 .map(Lineup::id)
                 .toList();
-        Optional<FilledWell> filled =
+        Optional<FilledWell> inPlace =
             kit.stock().in(box.id(), well.id()).filter(f -> f.paintId().equals(paintId));
-        if (!planned.isEmpty() || filled.isPresent()) {
-          places.add(new Place(box.id(), well.id(), planned, filled, age(filled, today)));
+        Optional<FilledWell> aside = kit.stock().aside(box.id(), well.id(), paintId);
+        Optional<FilledWell> first = inPlace.or(() -> aside);
+        if (!planned.isEmpty() || first.isPresent()) {
+          boolean beside = inPlace.isEmpty() && aside.isPresent();
+          places.add(new Place(box.id(), well.id(), planned, first, beside, age(first, today)));
         }
+        aside
+            .filter(pan -> inPlace.isPresent())
+            .ifPresent(
+                pan ->
+                    places.add(
+                        new Place(box.id(), well.id(), List.of(), aside, true, age(aside, today))));
       }
     }
     return new PaintPlaces(

@@ -20,6 +20,7 @@ import org.panwright.kit.Fill;
  * @param layers the layers of {@code givenMl}; none if nothing is given
  * @param spare whether an earlier lineup of the plan fills the same well with another paint, so
  *     that this needs a second pan
+ * @param beside whether what it holds is in a pan that lies beside the box
  */
 public record PlannedWell(
     String lineupId,
@@ -34,7 +35,8 @@ public record PlannedWell(
     double needMl,
     double givenMl,
     FillLayers layers,
-    boolean spare) {
+    boolean spare,
+    boolean beside) {
   /** Dry paint in it when the plan is carried out, given what wet paint loses on drying. */
   public double reachedMl(double shrinkage) {
     return heldMl + givenMl * (1 - shrinkage);

@@ -26,6 +26,8 @@ public record Refill(
     EMPTY,
     /** Another paint is in it. */
     OTHER_PAINT,
+    /** Its pan is filled and lies beside the box. */
+    BESIDE,
     /** Less is in it than the painter keeps as a reserve. */
     LOW,
     /** The outing would leave less than the reserve. */
@@ -58,6 +60,9 @@ public record Refill(
 
   private static Optional<Why> reason(
       Kit kit, PlannedWell well, double now, double after, double reserveMl) {
+    if (well.beside() && now >= reserveMl) {
+      return Optional.of(Why.BESIDE);
+    }
     if (well.otherPaintId().isPresent()) {
       return Optional.of(Why.OTHER_PAINT);
     }

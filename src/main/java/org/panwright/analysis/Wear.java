@@ -7,6 +7,7 @@ import java.util.Map;
 import org.panwright.kit.FilledWell;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.Outing;
 import org.panwright.kit.StockEdit;
 
 /** How the paint used on an outing wears the filled wells of a box down. */
@@ -19,12 +20,12 @@ public final class Wear {
    * <p>A paint in several wells is taken from each in proportion to what is left there. What no
    * well holds is not taken.
    *
-   * @param occasion for the undo menu, for example the outing's name
+   * @param outing the outing, its paint not yet taken
    * @param usedMl dry paint used, by paint id
    */
   public static StockEdit.WearDown edit(
-      Kit kit, Lineup lineup, String occasion, Map<String, Double> usedMl) {
-    return new StockEdit.WearDown(occasion, lineup.boxId(), byWell(kit, lineup, usedMl));
+      Kit kit, Lineup lineup, Outing outing, Map<String, Double> usedMl) {
+    return new StockEdit.WearDown(outing.id(), lineup.boxId(), byWell(kit, lineup, usedMl));
   }
 
   /**

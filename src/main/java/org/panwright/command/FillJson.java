@@ -71,6 +71,7 @@ final class FillJson {
     node.put("dryingDays", well.layers().dryingDays());
     node.put("exchange", well.otherPaintId().map(id -> FillWords.paint(id, kit)).orElse(null));
     node.put("secondPan", well.spare());
+    node.put("beside", well.beside());
     return node;
   }
 
@@ -131,6 +132,7 @@ final class FillJson {
       entry.put("position", position(place.boxId(), place.wellId()));
       ArrayNode lineups = entry.putArray("lineups");
       place.lineupIds().forEach(id -> lineups.add(FillWords.lineup(id, kit)));
+      entry.put("beside", place.beside());
       place
           .filled()
           .ifPresentOrElse(

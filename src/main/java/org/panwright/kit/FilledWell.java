@@ -3,7 +3,8 @@ package org.panwright.kit;
 import java.time.LocalDate;
 
 /**
- * What really is in a well of a box, as against what a lineup plans for it.
+ * What really is in a well of a box, as against what a lineup plans for it; or in a pan cut for
+ * that well that lies beside the box.
  *
  * @param boxId the box
  * @param wellId the well of that box
@@ -37,6 +38,11 @@ public record FilledWell(
   /** Whether it tells of this well. */
   public boolean isIn(String box, String well) {
     return boxId.equals(box) && wellId.equals(well);
+  }
+
+  /** Whether it is a pan of this paint for this well. */
+  public boolean isIn(String box, String well, String paint) {
+    return isIn(box, well) && paintId.equals(paint);
   }
 
   /** The well after {@code ml} of dry paint was used up; never below nothing. */

@@ -1,10 +1,12 @@
 package org.panwright.kit;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Paper;
 import org.panwright.paint.Shelf;
@@ -116,12 +118,12 @@ public record Kit(
    * filled into wells that are gone goes with them.
    */
   public Kit withBoxes(List<Box> changedBoxes, List<Lineup> changedLineups) {
-    Stock kept =
-        stock.keepingFilled(
-            filled ->
-                changedBoxes.stream()
-                    .filter(box -> box.id().equals(filled.boxId()))
-                    .anyMatch(box -> box.find(filled.wellId()).isPresent()));
+    Predicate<FilledWell> remains =
+        filled ->
+            changedBoxes.stream()
+                .filter(box -> box.id().equals(filled.boxId()))
+                .anyMatch(box -> box.find(filled.wellId()).isPresent());
+    Stock kept = stock.keepingFilled(remains).keepingAside(remains);
     return new Kit(name, shelf, changedBoxes, changedLineups, outings, paper, washes, note, kept);
   }
 
@@ -214,7 +216,9 @@ public record Kit(
             "tube " + tube.id() + " holds a paint not on the shelf: " + tube.paintId());
       }
     }
-    for (FilledWell filled : stock.filled()) {
+    List<FilledWell> everyPan = new ArrayList<>(stock.filled());
+    everyPan.addAll(stock.aside());
+    for (FilledWell filled : everyPan) {
       boolean known =
           paints.contains(filled.paintId())
               && boxes.stream()

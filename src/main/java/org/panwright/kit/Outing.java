@@ -22,6 +22,7 @@ import java.util.Set;
  * @param rates how much of everything the painter gets through on it
  * @param checklist what to take, in the painter's order, no two entries with the same id; empty as
  *     long as the painter left the usual list as it is
+ * @param paintTaken whether what it used was taken out of the wells
  */
 public record Outing(
     String id,
@@ -34,7 +35,8 @@ public record Outing(
     List<SubjectColour> subjects,
     SheetSize sheetSize,
     PackingRates rates,
-    Optional<List<CheckItem>> checklist) {
+    Optional<List<CheckItem>> checklist,
+    boolean paintTaken) {
   public Outing {
     subjects = List.copyOf(subjects);
     checklist = checklist.map(List::copyOf);
@@ -78,66 +80,184 @@ public record Outing(
         subjects,
         SheetSize.A5,
         PackingRates.USUAL,
-        Optional.empty());
+        Optional.empty(),
+        false);
   }
 
   /** The outing under another name. */
   public Outing withName(String changed) {
     return new Outing(
-        id, changed, date, place, lineupId, hours, sheets, subjects, sheetSize, rates, checklist);
+        id,
+        changed,
+        date,
+        place,
+        lineupId,
+        hours,
+        sheets,
+        subjects,
+        sheetSize,
+        rates,
+        checklist,
+        paintTaken);
   }
 
   /** The outing on another day, or on none yet. */
   public Outing withDate(Optional<LocalDate> changed) {
     return new Outing(
-        id, name, changed, place, lineupId, hours, sheets, subjects, sheetSize, rates, checklist);
+        id,
+        name,
+        changed,
+        place,
+        lineupId,
+        hours,
+        sheets,
+        subjects,
+        sheetSize,
+        rates,
+        checklist,
+        paintTaken);
   }
 
   /** The outing to another place. */
   public Outing withPlace(String changed) {
     return new Outing(
-        id, name, date, changed, lineupId, hours, sheets, subjects, sheetSize, rates, checklist);
+        id,
+        name,
+        date,
+        changed,
+        lineupId,
+        hours,
+        sheets,
+        subjects,
+        sheetSize,
+        rates,
+        checklist,
+        paintTaken);
   }
 
   /** The outing with another lineup, or none. */
   public Outing withLineup(Optional<String> changed) {
     return new Outing(
-        id, name, date, place, changed, hours, sheets, subjects, sheetSize, rates, checklist);
+        id,
+        name,
+        date,
+        place,
+        changed,
+        hours,
+        sheets,
+        subjects,
+        sheetSize,
+        rates,
+        checklist,
+        paintTaken);
   }
 
   /** The outing of another length. */
   public Outing withHours(double changed) {
     return new Outing(
-        id, name, date, place, lineupId, changed, sheets, subjects, sheetSize, rates, checklist);
+        id,
+        name,
+        date,
+        place,
+        lineupId,
+        changed,
+        sheets,
+        subjects,
+        sheetSize,
+        rates,
+        checklist,
+        paintTaken);
   }
 
   /** The outing with more or fewer sheets. */
   public Outing withSheets(int changed) {
     return new Outing(
-        id, name, date, place, lineupId, hours, changed, subjects, sheetSize, rates, checklist);
+        id,
+        name,
+        date,
+        place,
+        lineupId,
+        hours,
+        changed,
+        subjects,
+        sheetSize,
+        rates,
+        checklist,
+        paintTaken);
   }
 
   /** The outing with other subject colours. */
   public Outing withSubjects(List<SubjectColour> changed) {
     return new Outing(
-        id, name, date, place, lineupId, hours, sheets, changed, sheetSize, rates, checklist);
+        id,
+        name,
+        date,
+        place,
+        lineupId,
+        hours,
+        sheets,
+        changed,
+        sheetSize,
+        rates,
+        checklist,
+        paintTaken);
   }
 
   /** The outing with sheets of another size. */
   public Outing withSheetSize(SheetSize changed) {
     return new Outing(
-        id, name, date, place, lineupId, hours, sheets, subjects, changed, rates, checklist);
+        id,
+        name,
+        date,
+        place,
+        lineupId,
+        hours,
+        sheets,
+        subjects,
+        changed,
+        rates,
+        checklist,
+        paintTaken);
   }
 
   /** The outing at other rates. */
   public Outing withRates(PackingRates changed) {
     return new Outing(
-        id, name, date, place, lineupId, hours, sheets, subjects, sheetSize, changed, checklist);
+        id,
+        name,
+        date,
+        place,
+        lineupId,
+        hours,
+        sheets,
+        subjects,
+        sheetSize,
+        changed,
+        checklist,
+        paintTaken);
   }
 
   /** The outing with another check list, or with the usual one. */
   public Outing withChecklist(Optional<List<CheckItem>> changed) {
     return new Outing(
-        id, name, date, place, lineupId, hours, sheets, subjects, sheetSize, rates, changed);
+        id,
+        name,
+        date,
+        place,
+        lineupId,
+        hours,
+        sheets,
+        subjects,
+        sheetSize,
+        rates,
+        changed,
+        paintTaken);
+  }
+
+  /** The outing with its paint taken out of the wells. */
+  Outing withPaintTaken() {
+    return new Outing(
+        id, name, date, place, lineupId, hours, sheets, subjects, sheetSize, rates, checklist,
+        true);
   }
 }

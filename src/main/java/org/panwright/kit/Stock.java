@@ -15,22 +15,33 @@ import java.util.function.Predicate;
  * @param currency of all prices, free text, may be empty
  * @param tubes in the painter's order
  * @param filled one entry a well at most
+ * @param aside filled pans that lie beside their box, each cut for one of its wells; of a paint one
+ *     for each well at most
  * @param pans at least the kinds {@link PanKind#FULL_ID} and {@link PanKind#HALF_ID}
  */
 public record Stock(
     String currency,
     List<Tube> tubes,
     List<FilledWell> filled,
+    List<FilledWell> aside,
     List<PanKind> pans,
     FillPractice practice,
     FitTolerance tolerance) {
   /** No tubes, nothing filled, the usual pans and practice. */
   public static final Stock NONE =
-      new Stock("", List.of(), List.of(), PanKind.USUAL, FillPractice.USUAL, FitTolerance.USUAL);
+      new Stock(
+          "",
+          List.of(),
+          List.of(),
+          List.of(),
+          PanKind.USUAL,
+          FillPractice.USUAL,
+          FitTolerance.USUAL);
 
   public Stock {
     tubes = List.copyOf(tubes);
     filled = List.copyOf(filled);
+    aside = List.copyOf(aside);
     pans = List.copyOf(pans);
     Objects.requireNonNull(currency, "currency");
     Objects.requireNonNull(practice, "practice");
@@ -38,6 +49,9 @@ public record Stock(
     requireOnce("tubes", tubes.stream().map(Tube::id).toList());
     requireOnce("kinds of pans", pans.stream().map(PanKind::id).toList());
     requireOnce("filled wells", filled.stream().map(f -> List.of(f.boxId(), f.wellId())).toList());
+    requireOnce(
+        "pans kept aside",
+        aside.stream().map(f -> List.of(f.boxId(), f.wellId(), f.paintId())).toList());
     for (String needed : List.of(PanKind.FULL_ID, PanKind.HALF_ID)) {
       if (pans.stream().noneMatch(kind -> kind.id().equals(needed))) {
         throw new IllegalArgumentException("the kinds of pans lack " + needed);
@@ -81,32 +95,55 @@ public record Stock(
 
   /** The stock with prices in another currency; the figures stay. */
   public Stock withCurrency(String changed) {
-    return new Stock(changed, tubes, filled, pans, practice, tolerance);
+    return new Stock(changed, tubes, filled, aside, pans, practice, tolerance);
   }
 
   /** The stock with other tubes. */
   public Stock withTubes(List<Tube> changed) {
-    return new Stock(currency, changed, filled, pans, practice, tolerance);
+    return new Stock(currency, changed, filled, aside, pans, practice, tolerance);
   }
 
   /** The stock with other filled wells. */
   public Stock withFilled(List<FilledWell> changed) {
-    return new Stock(currency, tubes, changed, pans, practice, tolerance);
+    return new Stock(currency, tubes, changed, aside, pans, practice, tolerance);
+  }
+
+  /** The stock with other pans beside the boxes. */
+  public Stock withAside(List<FilledWell> changed) {
+    return new Stock(currency, tubes, filled, changed, pans, practice, tolerance);
   }
 
   /** The stock with other kinds of pans. */
   public Stock withPans(List<PanKind> changed) {
-    return new Stock(currency, tubes, filled, changed, practice, tolerance);
+    return new Stock(currency, tubes, filled, aside, changed, practice, tolerance);
   }
 
   /** The stock filled in another way. */
   public Stock withPractice(FillPractice changed) {
-    return new Stock(currency, tubes, filled, pans, changed, tolerance);
+    return new Stock(currency, tubes, filled, aside, pans, changed, tolerance);
   }
 
   /** The stock with other tolerances. */
   public Stock withTolerance(FitTolerance changed) {
-    return new Stock(currency, tubes, filled, pans, practice, changed);
+    return new Stock(currency, tubes, filled, aside, pans, practice, changed);
+  }
+
+  /** The pan of a paint that is cut for a well and lies beside its box. */
+  public Optional<FilledWell> aside(String boxId, String wellId, String paintId) {
+    return aside.stream().filter(entry -> entry.isIn(boxId, wellId, paintId)).findFirst();
+  }
+
+  /** The stock with a filled pan laid aside, in place of one of the same paint and well. */
+  Stock layingAside(FilledWell pan) {
+    List<FilledWell> changed = new ArrayList<>(aside);
+    changed.removeIf(entry -> entry.isIn(pan.boxId(), pan.wellId(), pan.paintId()));
+    changed.add(pan);
+    return withAside(changed);
+  }
+
+  /** The stock without a pan laid aside. */
+  Stock withoutAside(String boxId, String wellId, String paintId) {
+    return withAside(aside.stream().filter(entry -> !entry.isIn(boxId, wellId, paintId)).toList());
   }
 
   /** The stock with a well filled anew, in place of what was in it. */
@@ -122,10 +159,16 @@ public record Stock(
     return withFilled(filled.stream().filter(kept).toList());
   }
 
-  /** The stock without a paint: no tube of it, no well filled with it. */
+  /** The same for pans laid aside. */
+  Stock keepingAside(Predicate<FilledWell> kept) {
+    return withAside(aside.stream().filter(kept).toList());
+  }
+
+  /** The stock without a paint: no tube of it, no well and no pan filled with it. */
   Stock without(String paintId) {
     return withTubes(tubes.stream().filter(t -> !t.paintId().equals(paintId)).toList())
-        .keepingFilled(f -> !f.paintId().equals(paintId));
+        .keepingFilled(f -> !f.paintId().equals(paintId))
+        .keepingAside(f -> !f.paintId().equals(paintId));
   }
 
   private static void requireOnce(String what, List<?> ids) {

@@ -82,16 +82,21 @@ public sealed interface StockEdit extends Edit {
   }
 
   /**
-   * Fills wells out of tubes.
+   * Fills wells out of tubes. A pan of another paint that was in one is laid aside, unless it is
+   * empty.
    *
    * @param wells as they are afterwards
+   * @param aside pans filled for wells that hold another paint; one whose paint is in its well
+   *     after all is that pan
    * @param usedMl wet paint pressed out, by tube id
    * @param day when
    */
-  record FillWells(List<FilledWell> wells, Map<String, Double> usedMl, LocalDate day)
+  record FillWells(
+      List<FilledWell> wells, List<FilledWell> aside, Map<String, Double> usedMl, LocalDate day)
       implements StockEdit {
     public FillWells {
       wells = List.copyOf(wells);
+      aside = List.copyOf(aside);
       usedMl = Map.copyOf(usedMl);
     }
 
@@ -100,13 +105,48 @@ public sealed interface StockEdit extends Edit {
       usedMl.keySet().forEach(id -> requireTube(kit, id));
       Stock stock = kit.stock();
       for (FilledWell well : wells) {
-        stock = stock.filling(well);
+        stock = putIn(kit, stock, well);
+      }
+      for (FilledWell pan : aside) {
+        boolean isInPlace =
+            stock
+                .in(pan.boxId(), pan.wellId())
+                .filter(there -> there.paintId().equals(pan.paintId()))
+                .isPresent();
+        stock = isInPlace ? stock.filling(pan) : stock.layingAside(pan);
       }
       return kit.withStock(
           stock.withTubes(
               stock.tubes().stream()
                   .map(t -> usedMl.containsKey(t.id()) ? t.less(usedMl.get(t.id()), day) : t)
                   .toList()));
+    }
+  }
+
+  /** Puts pans that lie beside their boxes into their wells, and lays aside what was in these. */
+  record ExchangePans(List<FilledWell> pans) implements StockEdit {
+    public ExchangePans {
+      pans = List.copyOf(pans);
+    }
+
+    @Override
+    public Kit apply(Kit kit) {
+      Stock stock = kit.stock();
+      for (FilledWell pan : pans) {
+        if (!stock.aside().contains(pan)) {
+          throw new IllegalArgumentException("no such pan lies beside its box: " + pan);
+        }
+        stock = putIn(kit, stock, pan);
+      }
+      return kit.withStock(stock);
+    }
+  }
+
+  /** Cleans out a pan that lies beside its box. */
+  record CleanAside(String boxId, String wellId, String paintId) implements StockEdit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.withStock(kit.stock().withoutAside(boxId, wellId, paintId));
     }
   }
 
@@ -120,20 +160,25 @@ public sealed interface StockEdit extends Edit {
   }
 
   /**
-   * Wears filled wells down by use.
+   * Wears filled wells down by what an outing used; the outing remembers it.
    *
-   * @param occasion what they were used for, for the undo menu; for example an outing's name
+   * @param outingId the outing
    * @param boxId the box that was used
    * @param usedMl dry paint used, by well id; wells that are not filled are passed over
    */
-  record WearDown(String occasion, String boxId, Map<String, Double> usedMl) implements StockEdit {
+  record WearDown(String outingId, String boxId, Map<String, Double> usedMl) implements StockEdit {
     public WearDown {
       usedMl = Map.copyOf(usedMl);
     }
 
     @Override
     public Kit apply(Kit kit) {
-      return kit.withStock(
+      Outing outing =
+          kit.outing(outingId)
+              .filter(it -> !it.paintTaken())
+              .orElseThrow(
+                  () -> new IllegalArgumentException("no paint to take for outing " + outingId));
+      Stock worn =
           kit.stock()
               .withFilled(
                   kit.stock().filled().stream()
@@ -142,7 +187,8 @@ public sealed interface StockEdit extends Edit {
                               f.boxId().equals(boxId) && usedMl.containsKey(f.wellId())
                                   ? f.worn(usedMl.get(f.wellId()))
                                   : f)
-                      .toList()));
+                      .toList());
+      return new Edit.ChangeOuting(outing.withPaintTaken()).apply(kit.withStock(worn));
     }
   }
 
@@ -185,6 +231,22 @@ public sealed interface StockEdit extends Edit {
       }
       return tried;
     }
+  }
+
+  /** A dab is no pan: what was in a place without one is gone. */
+  private static Stock putIn(Kit kit, Stock stock, FilledWell pan) {
+    boolean hasPan =
+        kit.box(pan.boxId())
+            .flatMap(box -> box.find(pan.wellId()))
+            .flatMap(stock::panFor)
+            .isPresent();
+    Optional<FilledWell> out =
+        stock
+            .in(pan.boxId(), pan.wellId())
+            .filter(before -> hasPan && before.leftMl() > 0)
+            .filter(before -> !before.paintId().equals(pan.paintId()));
+    Stock placed = stock.withoutAside(pan.boxId(), pan.wellId(), pan.paintId()).filling(pan);
+    return out.map(placed::layingAside).orElse(placed);
   }
 
   private static void requireTube(Kit kit, String id) {

@@ -54,7 +54,8 @@ final class OutingReader {
             reading.optional(
                 here, entry.at("sheetSize"), f -> sheetSize(here, f.group()), SheetSize.A5),
             packing.rates(here, entry.at("rates")),
-            packing.checklist(here, entry.at("checklist")));
+            packing.checklist(here, entry.at("checklist")),
+            reading.optional(here, entry.at("paintTaken"), Field::flag, false));
     reading.keepRest(here, entry);
     taken.add(id);
     return outing;

@@ -44,6 +44,9 @@ final class OutingWriter {
       node.set("rates", rates(rates, outing.rates()));
     }
     outing.checklist().ifPresent(items -> node.set("checklist", checklist(here, items)));
+    if (outing.paintTaken()) {
+      node.put("paintTaken", true);
+    }
     return kit.finish(here, node);
   }
 

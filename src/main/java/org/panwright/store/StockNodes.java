@@ -31,6 +31,15 @@ final class StockNodes {
             stock.filled(),
             f -> StockReader.mark(f.boxId(), f.wellId()),
             this::filled));
+    KitWriter.putList(
+        node,
+        "aside",
+        writer.list(
+            HERE,
+            "aside",
+            stock.aside(),
+            f -> StockReader.mark(f.boxId(), f.wellId(), f.paintId()),
+            this::filled));
     node.set("pans", writer.list(HERE, "pans", stock.pans(), PanKind::id, this::pan));
     node.set("practice", practice(stock.practice()));
     node.set("tolerance", tolerance(stock.tolerance()));

@@ -1,12 +1,12 @@
 package org.panwright.store;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import org.panwright.kit.Box;
 import org.panwright.kit.FileProblem.FieldFault;
 import org.panwright.kit.FillPractice;
@@ -45,7 +45,8 @@ final class StockReader {
         new Stock(
             reading.optional(HERE, group.at("currency"), Field::text, ""),
             tubes(group.at("tubes")),
-            filled(group.at("filled")),
+            filled(group, "filled", f -> mark(f.boxId(), f.wellId())),
+            filled(group, "aside", f -> mark(f.boxId(), f.wellId(), f.paintId())),
             pans,
             reading.optional(HERE, group.at("practice"), this::practice, FillPractice.USUAL),
             reading.optional(HERE, group.at("tolerance"), this::tolerance, FitTolerance.USUAL));
@@ -113,12 +114,20 @@ final class StockReader {
     }
   }
 
-  private List<FilledWell> filled(Field list) throws BadFieldException {
-    List<FilledWell> sofar = new ArrayList<>();
-    return reading.parts(HERE, list, entry -> filled(entry.group(), sofar));
+  /**
+   * Filled pans.
+   *
+   * @param mark what tells them apart
+   */
+  private List<FilledWell> filled(Field group, String name, Function<FilledWell, String> mark)
+      throws BadFieldException {
+    Set<String> taken = new HashSet<>();
+    return reading.parts(HERE, group.at(name), entry -> filled(entry.group(), name, mark, taken));
   }
 
-  private FilledWell filled(Field entry, List<FilledWell> sofar) throws BadFieldException {
+  private FilledWell filled(
+      Field entry, String name, Function<FilledWell, String> mark, Set<String> taken)
+      throws BadFieldException {
     Field boxField = entry.at("box");
     String boxId = boxField.name();
     Field well = entry.at("well");
@@ -131,29 +140,28 @@ final class StockReader {
     if (box.find(wellId).isEmpty()) {
       throw well.fault(new FieldFault.PointsNowhere(wellId));
     }
-    if (sofar.stream().anyMatch(f -> f.isIn(boxId, wellId))) {
-      throw well.fault(new FieldFault.SameIdTwice(wellId));
-    }
     String paintId = paint(entry.at("paint"));
     LocalDate day = entry.at("filledOn").date();
     double filledMl = entry.at("filledMl").positive(100);
-    Address here = HERE.entry("filled", mark(boxId, wellId));
-    FilledWell filled =
-        new FilledWell(
-            boxId,
-            wellId,
-            paintId,
-            day,
-            filledMl,
-            reading.optional(here, entry.at("leftMl"), f -> f.number(0, filledMl), filledMl));
+    FilledWell full = new FilledWell(boxId, wellId, paintId, day, filledMl, filledMl);
+    if (!taken.add(mark.apply(full))) {
+      throw well.fault(new FieldFault.SameIdTwice(wellId));
+    }
+    Address here = HERE.entry(name, mark.apply(full));
+    double leftMl =
+        reading.optional(here, entry.at("leftMl"), f -> f.number(0, filledMl), filledMl);
     reading.keepRest(here, entry);
-    sofar.add(filled);
-    return filled;
+    return new FilledWell(boxId, wellId, paintId, day, filledMl, leftMl);
   }
 
   /** What tells the entries of {@code filled} apart. */
   static String mark(String boxId, String wellId) {
     return boxId + "/" + wellId;
+  }
+
+  /** What tells the entries of {@code aside} apart. */
+  static String mark(String boxId, String wellId, String paintId) {
+    return mark(boxId, wellId) + "/" + paintId;
   }
 
   private String paint(Field field) throws BadFieldException {

@@ -64,6 +64,13 @@ public final class FillViewWords {
       "Marks the wells picked in the table as filled (all, if none is picked): they remember what"
           + " and when, and the tubes give the paint.";
 
+  public static final String EXCHANGE = "Put pan in";
+
+  /** Explains the button that exchanges pans. */
+  public static final String EXCHANGE_HINT =
+      "Puts the pans that lie beside the box into the wells picked; what was in them lies beside"
+          + " the box then.";
+
   /** Fields. */
   public static final String CURRENCY = "Prices in";
 
@@ -171,6 +178,11 @@ public final class FillViewWords {
   /** Takes what an outing used out of the wells. */
   public static String wear(String outing) {
     return "Take the paint of “%s” out of the wells".formatted(outing);
+  }
+
+  /** Said once the paint of an outing was taken. */
+  public static String taken(String outing) {
+    return "The paint of “%s” is out of the wells.".formatted(outing);
   }
 
   /** How many half pans a tube gives. */

@@ -121,10 +121,10 @@ public final class FillWords {
     if (well.otherPaintId().isPresent()) {
       parts.add(exchange(well.otherPaintId().get(), kit));
     }
-    if (well.spare()) {
-      parts.add(SECOND_PAN);
-    }
-    if (well.needMl() == 0) {
+    pan(well).ifPresent(parts::add);
+    if (isTaken(well)) {
+      parts.add("nothing planned");
+    } else if (well.needMl() == 0) {
       parts.add("holds enough, " + ml(well.heldMl()) + " dry");
     } else if (well.givenMl() == 0) {
       parts.add("needs " + ml(well.needMl()) + ", the tubes have none");
@@ -145,7 +145,34 @@ public final class FillWords {
   /** Said of a well that two lineups of a plan fill differently. */
   public static final String SECOND_PAN = "needs a second pan";
 
+  /** Said of a well whose pan is there, but not in it. */
+  public static final String BESIDE = "its pan lies beside the box";
+
+  /** The well a pan beside the box is cut for. */
+  public static String beside(String well) {
+    return "beside, for " + well;
+  }
+
+  /** Said of a dab place that two lineups of a plan fill differently. */
+  public static final String TAKEN = "an earlier lineup has this dab place";
+
   private static final double SMALL_ML = 0.005;
+
+  /** What is to be said of the pan of a planned well, if it is not simply in it. */
+  public static Optional<String> pan(PlannedWell well) {
+    if (well.beside()) {
+      return Optional.of(BESIDE);
+    }
+    if (!well.spare()) {
+      return Optional.empty();
+    }
+    return Optional.of(isTaken(well) ? TAKEN : SECOND_PAN);
+  }
+
+  /** Whether it is a place without a pan that an earlier lineup of the plan fills. */
+  private static boolean isTaken(PlannedWell well) {
+    return well.spare() && well.panId().isEmpty();
+  }
 
   /** Said of a well in which another paint sits. */
   public static String exchange(String otherPaintId, Kit kit) {
@@ -233,6 +260,7 @@ public final class FillWords {
     return switch (refill.why()) {
       case EMPTY -> "empty";
       case OTHER_PAINT -> "another paint is in it";
+      case BESIDE -> "its pan lies beside the box, put it in";
       case LOW -> "only %s of %s left".formatted(ml(refill.nowMl()), ml(refill.targetMl()));
       case LOW_AFTERWARDS ->
           "%s now, the outing would leave %s".formatted(ml(refill.nowMl()), ml(refill.afterMl()));

@@ -1,6 +1,10 @@
 package org.panwright.words;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.panwright.kit.FilledWell;
 import org.panwright.kit.Kit;
+import org.panwright.kit.Outing;
 import org.panwright.kit.StockEdit;
 import org.panwright.kit.Well;
 import org.panwright.paint.Paint;
@@ -21,16 +25,25 @@ final class StockEditWords {
           .map(tube -> "remove the tube of " + paint(before, tube.paintId()))
           .orElse("remove a tube");
     } else if (edit instanceof StockEdit.FillWells e) {
-      return e.wells().size() == 1
-          ? "fill " + well(before, e.wells().get(0).boxId(), e.wells().get(0).wellId())
-          : "fill %d wells".formatted(e.wells().size());
+      List<FilledWell> pans = new ArrayList<>(e.wells());
+      pans.addAll(e.aside());
+      return pans.size() == 1
+          ? "fill " + well(before, pans.get(0).boxId(), pans.get(0).wellId())
+          : "fill %d wells".formatted(pans.size());
+    } else if (edit instanceof StockEdit.ExchangePans e) {
+      return e.pans().size() == 1
+          ? "exchange the pan of " + well(before, e.pans().get(0).boxId(), e.pans().get(0).wellId())
+          : "exchange %d pans".formatted(e.pans().size());
+    } else if (edit instanceof StockEdit.CleanAside e) {
+      return "clean out the pan of " + paint(before, e.paintId());
     } else if (edit instanceof StockEdit.SetFilled e) {
       return (e.now().isPresent() ? "say what is in " : "clean out ")
           + well(before, e.boxId(), e.wellId());
     } else if (edit instanceof StockEdit.AddSharedBox e) {
       return "add box " + e.box().name();
     } else if (edit instanceof StockEdit.WearDown e) {
-      return "use the box for " + e.occasion();
+      return "take the paint of %s out of the wells"
+          .formatted(before.outing(e.outingId()).map(Outing::name).orElse("an outing"));
     }
     return ofPractice(edit);
   }

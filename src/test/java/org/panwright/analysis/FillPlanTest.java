@@ -3,8 +3,10 @@ package org.panwright.analysis;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.Predicate;
 import org.assertj.core.data.Offset;
@@ -16,8 +18,10 @@ import org.panwright.kit.Fill;
 import org.panwright.kit.FillPractice;
 import org.panwright.kit.FilledWell;
 import org.panwright.kit.Kit;
+import org.panwright.kit.Outing;
 import org.panwright.kit.PanKind;
 import org.panwright.kit.Stock;
+import org.panwright.kit.StockEdit;
 import org.panwright.kit.Tube;
 
 /**
@@ -260,11 +264,35 @@ class FillPlanTest {
         Wear.byWell(kit, kit.lineup("first").orElseThrow(), Map.of("blue", 0.4, "yellow", 1.0));
     assertThat(worn.get("well-1")).isCloseTo(0.3, EXACT);
     assertThat(worn.get("dab-1")).isCloseTo(0.1, EXACT);
-    Stock after =
-        Wear.edit(kit, kit.lineup("first").orElseThrow(), "quay", Map.of("blue", 9.0))
-            .apply(kit)
-            .stock();
-    assertThat(after.filled()).extracting(FilledWell::leftMl).containsExactly(0.0, 0.0);
+    Outing quay = outing("quay", Optional.empty());
+    kit = kit.withOutings(List.of(quay));
+    Kit after =
+        Wear.edit(kit, kit.lineup("first").orElseThrow(), quay, Map.of("blue", 9.0)).apply(kit);
+    assertThat(after.outing("quay").orElseThrow().paintTaken()).isTrue();
+    assertThat(after.stock().filled()).extracting(FilledWell::leftMl).containsExactly(0.0, 0.0);
+  }
+
+  @Test
+  void anOutingWhosePaintWasTakenIsNeitherNextNorLast() {
+    Kit kit = three();
+    kit =
+        kit.withOutings(
+            List.of(
+                outing("long ago", Optional.of(Stocks.DAY.minusDays(9))),
+                outing("yesterday", Optional.of(Stocks.DAY.minusDays(1))),
+                outing("some day", Optional.empty()),
+                outing("today", Optional.of(Stocks.DAY))));
+    assertThat(NextOuting.last(kit, "first", Stocks.DAY)).map(Outing::id).hasValue("yesterday");
+    assertThat(NextOuting.of(kit, "first", Stocks.DAY)).map(Outing::id).hasValue("today");
+    for (String id : List.of("yesterday", "today")) {
+      kit = new StockEdit.WearDown(id, "tin", Map.of()).apply(kit);
+    }
+    assertThat(NextOuting.last(kit, "first", Stocks.DAY)).map(Outing::id).hasValue("long ago");
+    assertThat(NextOuting.of(kit, "first", Stocks.DAY)).map(Outing::id).hasValue("some day");
+  }
+
+  private static Outing outing(String id, Optional<LocalDate> date) {
+    return new Outing(id, id, date, "", Optional.of("first"), 2, 2, List.of());
   }
 
   /** The reserve is a quarter of what a well holds when full: 0.25 and 0.0625 ml. */

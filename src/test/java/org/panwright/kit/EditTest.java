@@ -148,11 +148,15 @@ class EditTest {
         new StockEdit.AddTube(tube("t", "nowhere")),
         new StockEdit.ChangeTube(tube("nowhere", "red")),
         new StockEdit.RemoveTube("nowhere"),
-        new StockEdit.FillWells(List.of(), Map.of("nowhere", 1.0), DateSpan.FIRST),
+        new StockEdit.FillWells(List.of(), List.of(), Map.of("nowhere", 1.0), DateSpan.FIRST),
         new StockEdit.FillWells(
             List.of(new FilledWell("box", "nowhere", "red", DateSpan.FIRST, 1, 1)),
+            List.of(),
             Map.of(),
-            DateSpan.FIRST));
+            DateSpan.FIRST),
+        new StockEdit.ExchangePans(
+            List.of(new FilledWell("box", "nowhere", "red", DateSpan.FIRST, 1, 1))),
+        new StockEdit.WearDown("nowhere", "box", Map.of()));
   }
 
   /** The random painter of the history tests leaves no kind of edit out. */

@@ -22,7 +22,7 @@ final class RandomStockEdits {
   Optional<Edit> next(Kit kit, String freshId) {
     Stock stock = kit.stock();
     Optional<String> paint = any(kit.shelf().paints()).map(p -> p.id());
-    return switch (random.nextInt(15)) {
+    return switch (random.nextInt(17)) {
       case 0, 1 -> paint.map(p -> new StockEdit.AddTube(tube(freshId, p)));
       case 2 ->
           paint.flatMap(
@@ -44,6 +44,7 @@ final class RandomStockEdits {
                           box ->
                               new StockEdit.FillWells(
                                   List.of(filled(box, p)),
+                                  List.of(filled(box, p)),
                                   any(stock.tubes()).map(t -> Map.of(t.id(), 0.5)).orElse(Map.of()),
                                   DAY)));
       case 9 ->
@@ -53,9 +54,18 @@ final class RandomStockEdits {
           Optional.of(
               new StockEdit.AddSharedBox(
                   BoxPlan.ofHalfPans(1, 2, 0).box("b-" + freshId), PanKind.USUAL));
+      case 13 -> any(stock.aside()).map(f -> new StockEdit.ExchangePans(List.of(f)));
+      case 14 ->
+          any(stock.aside()).map(f -> new StockEdit.CleanAside(f.boxId(), f.wellId(), f.paintId()));
       default ->
-          any(stock.filled())
-              .map(f -> new StockEdit.WearDown("a day", f.boxId(), Map.of(f.wellId(), 0.1)));
+          any(kit.outings().stream().filter(o -> !o.paintTaken()).toList())
+              .flatMap(
+                  o ->
+                      any(stock.filled())
+                          .map(
+                              f ->
+                                  new StockEdit.WearDown(
+                                      o.id(), f.boxId(), Map.of(f.wellId(), 0.1))));
     };
   }
 

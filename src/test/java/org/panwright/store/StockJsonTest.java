@@ -46,6 +46,7 @@ class StockJsonTest {
         "/stock/tubes/0",
         "/stock/tubes/0/weighed",
         "/stock/filled/0",
+        "/stock/aside/0",
         "/stock/pans/4",
         "/stock/pans/4/outer",
         "/stock/practice",
@@ -70,6 +71,8 @@ class StockJsonTest {
     "/stock/filled/0, filledOn, \"9999-01-01\"",
     "/stock/filled/0, filledMl, 0",
     "/stock/filled/0, well,     \"w9\"",
+    "/stock/aside/0, paint,     \"nobody\"",
+    "/stock/aside/0, filledMl,  101",
     "/stock/pans/4, brimMl,     0",
     "/stock/pans/4/inner, lengthMm, 29.5",
     "/boxes/0/parts/0, widthMm, 900",
@@ -122,6 +125,7 @@ class StockJsonTest {
     Stock left = new Edit.RemovePaint("p1").apply(StockedKit.KIT).stock();
     assertThat(left.tubes()).isEmpty();
     assertThat(left.filled()).isEmpty();
+    assertThat(left.aside()).hasSize(1);
     assertThat(left.pans()).isEqualTo(StockedKit.KIT.stock().pans());
   }
 

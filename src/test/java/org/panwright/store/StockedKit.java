@@ -74,6 +74,7 @@ final class StockedKit {
                 Optional.empty(),
                 "")),
         List.of(new FilledWell("b1", "w2", "p1", LocalDate.of(2026, 3, 1), 1.7, 0.9)),
+        List.of(new FilledWell("b1", "w2", "p2", LocalDate.of(2026, 3, 2), 1.6, 0.3)),
         pans,
         new FillPractice(0.8, 2, 4.5, 0.3, 0.15, 0.2),
         new FitTolerance(0.4, 1.2));

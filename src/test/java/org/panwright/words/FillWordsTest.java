@@ -51,14 +51,19 @@ class FillWordsTest {
         Arguments.of(new StockEdit.SetPractice(FillPractice.USUAL), "change how pans are filled"),
         Arguments.of(
             new StockEdit.SetTolerance(FitTolerance.USUAL), "change how exactly pans must fit"),
-        Arguments.of(new StockEdit.FillWells(List.of(filled), Map.of(), DAY), "fill well 2"),
         Arguments.of(
-            new StockEdit.FillWells(List.of(filled, filled), Map.of(), DAY), "fill 2 wells"),
+            new StockEdit.FillWells(List.of(filled), List.of(), Map.of(), DAY), "fill well 2"),
+        Arguments.of(
+            new StockEdit.FillWells(List.of(filled), List.of(filled), Map.of(), DAY),
+            "fill 2 wells"),
         Arguments.of(new StockEdit.SetFilled(BOX_ID, "w2", Optional.empty()), "clean out well 2"),
         Arguments.of(
             new StockEdit.SetFilled(BOX_ID, "w2", Optional.of(filled)), "say what is in well 2"),
         Arguments.of(
-            new StockEdit.WearDown("a day out", BOX_ID, Map.of()), "use the box for a day out"),
+            new StockEdit.WearDown("gone", BOX_ID, Map.of()),
+            "take the paint of an outing out of the wells"),
+        Arguments.of(new StockEdit.ExchangePans(List.of(filled)), "exchange the pan of well 2"),
+        Arguments.of(new StockEdit.CleanAside(BOX_ID, "w2", "blue"), "clean out the pan of blue"),
         Arguments.of(new StockEdit.AddSharedBox(shared, List.of()), "add box 2 half pans"));
   }
 

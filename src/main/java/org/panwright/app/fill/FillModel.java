@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -31,6 +32,7 @@ import org.panwright.app.Session;
 import org.panwright.app.fx.FreshId;
 import org.panwright.app.fx.Latest;
 import org.panwright.kit.Box;
+import org.panwright.kit.FilledWell;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Outing;
@@ -43,14 +45,21 @@ import org.panwright.paint.PigmentLibrary;
 /** What the view of tubes and fillings shows, and what can be done there. */
 public final class FillModel {
   /**
+   * An outing and what it takes of each paint, in ml.
+   *
+   * @param use by paint id
+   */
+  record Taking(Outing outing, Map<String, Double> use) {}
+
+  /**
    * The wells of a lineup that need paint before its next outing.
    *
-   * @param outing the next outing, if there is one
-   * @param use what it takes of each paint, in ml
+   * @param last the last outing that is over and whose paint is still in the wells
+   * @param next the next outing, if there is one
    * @param wells the wells
    */
   record Refills(
-      String lineupId, Optional<Outing> outing, Map<String, Double> use, List<Refill> wells) {}
+      String lineupId, Optional<Taking> last, Optional<Taking> next, List<Refill> wells) {}
 
   /** What takes longer than a blink: refills of the lineups ticked, and pairs of boxes. */
   record Further(List<Refills> refills, List<LineupPair> pairs) {
@@ -196,30 +205,49 @@ public final class FillModel {
   void fill(List<PlannedWell> picked, LocalDate day) {
     Predicate<PlannedWell> done = well -> picked.isEmpty() || picked.contains(well);
     StockEdit.FillWells edit = plan.get().carriedOut(kit(), day, done);
-    if (!edit.wells().isEmpty()) {
+    if (!edit.wells().isEmpty() || !edit.aside().isEmpty()) {
       session.perform(edit);
     }
   }
 
-  /** Marks wells as cleaned out, one step each. */
+  /**
+   * Marks wells as cleaned out, one step each; of a well whose own pan lies beside the box, or is
+   * still to be filled beside that of another lineup, only that pan.
+   */
   void clean(List<PlannedWell> picked) {
     for (PlannedWell well : picked) {
-      session.perform(new StockEdit.SetFilled(well.boxId(), well.wellId(), Optional.empty()));
+      if (well.beside()) {
+        session.perform(new StockEdit.CleanAside(well.boxId(), well.wellId(), well.paintId()));
+      } else if (!well.spare() || well.heldMl() > 0) {
+        session.perform(new StockEdit.SetFilled(well.boxId(), well.wellId(), Optional.empty()));
+      }
     }
   }
 
-  /** Takes what an outing used out of the wells of its lineup. */
-  void wear(Refills refills) {
+  /** Whether the pan of any of these wells lies beside its box. */
+  static boolean isAnyBeside(List<PlannedWell> picked) {
+    return picked.stream().anyMatch(PlannedWell::beside);
+  }
+
+  /** Puts pans that lie beside their boxes into the wells picked. */
+  void exchange(List<PlannedWell> picked) {
+    List<FilledWell> pans =
+        picked.stream()
+            .flatMap(w -> stock().aside(w.boxId(), w.wellId(), w.paintId()).stream())
+            .toList();
+    if (!pans.isEmpty()) {
+      session.perform(new StockEdit.ExchangePans(pans));
+    }
+  }
+
+  /** Takes what an outing used out of the wells of a lineup's box, once. */
+  void wear(String lineupId, Taking taking) {
     Kit kit = kit();
-    kit.lineup(refills.lineupId())
-        .ifPresent(
-            lineup ->
-                session.perform(
-                    Wear.edit(
-                        kit,
-                        lineup,
-                        refills.outing().map(Outing::name).orElse(lineup.name()),
-                        refills.use())));
+    Optional<Outing> outing = kit.outing(taking.outing().id()).filter(it -> !it.paintTaken());
+    Optional<Lineup> lineup = kit.lineup(lineupId);
+    if (outing.isPresent() && lineup.isPresent()) {
+      session.perform(Wear.edit(kit, lineup.get(), outing.get(), taking.use()));
+    }
   }
 
   /** Adds a kind of pan. */
@@ -294,11 +322,13 @@ public final class FillModel {
   private Further workOut(Asked now, LocalDate day, BooleanSupplier outdated) {
     List<Refills> refills = new ArrayList<>();
     for (String id : now.lineups()) {
-      Optional<Outing> outing = NextOuting.of(now.kit(), id, day);
-      Map<String, Double> use =
-          outing.map(o -> NextOuting.use(now.kit(), o, library, outdated)).orElse(Map.of());
+      Function<Outing, Taking> taking =
+          outing -> new Taking(outing, NextOuting.use(now.kit(), outing, library, outdated));
+      Optional<Taking> last = NextOuting.last(now.kit(), id, day).map(taking);
+      Optional<Taking> next = NextOuting.of(now.kit(), id, day).map(taking);
       Lineup lineup = now.kit().lineup(id).orElseThrow();
-      refills.add(new Refills(id, outing, use, Refill.before(now.kit(), lineup, use)));
+      Map<String, Double> use = next.map(Taking::use).orElse(Map.of());
+      refills.add(new Refills(id, last, next, Refill.before(now.kit(), lineup, use)));
     }
     return new Further(refills, LineupPair.all(now.kit(), library, outdated));
   }

@@ -1,9 +1,13 @@
 package org.panwright.app.fill;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.ObservableList;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -13,6 +17,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SelectionMode;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -118,7 +123,7 @@ final class PlanPart extends HBox {
     return column;
   }
 
-  private HBox bar() {
+  private FlowPane bar() {
     day.setPrefColumnCount(9);
     day.setAccessibleText(FillViewWords.FILLED_ON);
     day.textProperty()
@@ -148,10 +153,20 @@ final class PlanPart extends HBox {
     clean.setOnAction(
         event -> model.clean(List.copyOf(wells.getSelectionModel().getSelectedItems())));
     clean.disableProperty().bind(wells.getSelectionModel().selectedItemProperty().isNull());
+    ObservableList<PlannedWell> picked = wells.getSelectionModel().getSelectedItems();
+    Button exchange = new Button(FillViewWords.EXCHANGE);
+    exchange.setTooltip(new Tooltip(FillViewWords.EXCHANGE_HINT));
+    exchange.setAccessibleHelp(FillViewWords.EXCHANGE_HINT);
+    exchange.setOnAction(event -> model.exchange(List.copyOf(picked)));
+    exchange
+        .disableProperty()
+        .bind(Bindings.createBooleanBinding(() -> !FillModel.isAnyBeside(picked), picked));
     Label problem = new Label();
     problem.getStyleClass().add("field-problem");
     problem.textProperty().bind(dayProblem);
-    HBox bar = new HBox(8, fill, name, day, clean, problem);
+    HBox filling = new HBox(8, fill, name, day);
+    filling.setAlignment(Pos.CENTER_LEFT);
+    FlowPane bar = new FlowPane(8, 6, filling, exchange, clean, problem);
     bar.setAlignment(Pos.CENTER_LEFT);
     return bar;
   }
@@ -187,7 +202,9 @@ final class PlanPart extends HBox {
                     FillViewWords.REFILL + ": " + lineup.name(),
                     refills.wells().stream().map(r -> FillWords.line(r, box, kit)).toList(),
                     FillViewWords.NO_REFILL);
-                refills.outing().ifPresent(outing -> addWear(refills, outing.name()));
+                addTaken(kit, lineup);
+                refills.last().ifPresent(last -> addWear(lineup, last));
+                refills.next().ifPresent(next -> addWear(lineup, next));
               });
     }
     beside.getChildren().add(heading(FillViewWords.FIT));
@@ -199,11 +216,19 @@ final class PlanPart extends HBox {
                     .forEach(line -> beside.getChildren().add(soft(box.name() + ". " + line))));
   }
 
-  private void addWear(FillModel.Refills refills, String outing) {
-    Button wear = new Button(FillViewWords.wear(outing));
+  private void addTaken(Kit kit, Lineup lineup) {
+    kit.outings().stream()
+        .filter(outing -> outing.paintTaken())
+        .filter(outing -> outing.lineupId().equals(Optional.of(lineup.id())))
+        .max(Comparator.comparing(outing -> outing.date().orElse(LocalDate.MAX)))
+        .ifPresent(outing -> beside.getChildren().add(soft(FillViewWords.taken(outing.name()))));
+  }
+
+  private void addWear(Lineup lineup, FillModel.Taking taking) {
+    Button wear = new Button(FillViewWords.wear(taking.outing().name()));
     wear.setWrapText(true);
     wear.setMnemonicParsing(false);
-    wear.setOnAction(event -> model.wear(refills));
+    wear.setOnAction(event -> model.wear(lineup.id(), taking));
     beside.getChildren().add(wear);
   }
 
@@ -218,9 +243,7 @@ final class PlanPart extends HBox {
   private String remark(PlannedWell well) {
     List<String> remarks = new ArrayList<>();
     well.otherPaintId().ifPresent(id -> remarks.add(FillWords.exchange(id, model.kit())));
-    if (well.spare()) {
-      remarks.add(FillWords.SECOND_PAN);
-    }
+    FillWords.pan(well).ifPresent(remarks::add);
     if (well.shortMl() > 0.005) {
       remarks.add(FillWords.shortMl(well));
     }

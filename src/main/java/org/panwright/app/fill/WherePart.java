@@ -37,10 +37,7 @@ final class WherePart extends VBox {
                 r -> r.paint().leftMl(),
                 r -> FillWords.ml(r.paint().leftMl()))
             .words(FillViewWords.BOX, 150, r -> of(r, p -> FillWords.box(p.boxId(), kit())))
-            .words(
-                FillViewWords.WELL,
-                80,
-                r -> of(r, p -> FillWords.wellLabel(kit(), p.boxId(), p.wellId())))
+            .words(FillViewWords.WELL, 80, this::well)
             .words(FillViewWords.PLANNED_IN, 200, r -> of(r, this::lineups))
             .figures(
                 FillViewWords.FILLED,
@@ -89,6 +86,15 @@ final class WherePart extends VBox {
 
   private Kit kit() {
     return model.kit();
+  }
+
+  private String well(Row row) {
+    return of(
+        row,
+        place -> {
+          String label = FillWords.wellLabel(kit(), place.boxId(), place.wellId());
+          return place.beside() ? FillWords.beside(label) : label;
+        });
   }
 
   private static String of(Row row, java.util.function.Function<PaintPlaces.Place, String> text) {

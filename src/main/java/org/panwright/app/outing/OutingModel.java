@@ -132,7 +132,8 @@ public final class OutingModel {
                       was.sheetSize(),
                       was.rates(),
                       was.checklist()
-                          .map(list -> list.stream().map(i -> i.withTicked(false)).toList()));
+                          .map(list -> list.stream().map(i -> i.withTicked(false)).toList()),
+                      false);
               session.perform(new Edit.AddOuting(copy));
               choose(copy.id());
             });

@@ -81,12 +81,59 @@ class FillModelTest {
             .filter(refills -> refills.lineupId().equals("quay"))
             .findFirst()
             .orElseThrow();
-    assertThat(quay.outing()).isPresent();
-    assertThat(quay.use()).isNotEmpty();
+    FillModel.Taking next = quay.next().orElseThrow();
+    assertThat(next.use()).isNotEmpty();
     assertThat(quay.wells()).extracting(Refill::why).contains(Refill.Why.EMPTY);
     double before = model.stock().in("tin", "well-1").orElseThrow().leftMl();
-    model.wear(quay);
-    assertThat(model.stock().in("tin", "well-1").orElseThrow().leftMl()).isLessThan(before);
+    model.wear("quay", next);
+    double worn = model.stock().in("tin", "well-1").orElseThrow().leftMl();
+    assertThat(worn).isLessThan(before);
+    model.wear("quay", next);
+    assertThat(model.stock().in("tin", "well-1").orElseThrow().leftMl())
+        .as("pressed again")
+        .isEqualTo(worn);
+    assertThat(model.furtherProperty().get().refills())
+        .as("an outing whose paint was taken is not taken along again")
+        .allMatch(refills -> refills.next().isEmpty());
+    session.undo();
+    assertThat(model.stock().in("tin", "well-1").orElseThrow().leftMl()).isEqualTo(before);
+    model.wear("quay", next);
+    assertThat(model.stock().in("tin", "well-1").orElseThrow().leftMl()).isEqualTo(worn);
+  }
+
+  /** Both lineups of the tin want well 1, with other paints: one pan in it, one beside it. */
+  @Test
+  void theSecondPanOfAWellIsRememberedAndExchanged() {
+    model.tick("quay", true);
+    PlannedWell second =
+        model.planProperty().get().wells().stream()
+            .filter(well -> well.spare() && well.givenMl() > 0 && well.panId().isPresent())
+            .findFirst()
+            .orElseThrow();
+    model.fill(List.of(), LocalDate.of(2026, 5, 1));
+    FilledWell aside =
+        model.stock().aside(second.boxId(), second.wellId(), second.paintId()).orElseThrow();
+    FilledWell inIt = model.stock().in(second.boxId(), second.wellId()).orElseThrow();
+    assertThat(inIt.paintId()).isNotEqualTo(second.paintId());
+    PlannedWell planned = planned(second);
+    assertThat(planned.beside()).isTrue();
+    assertThat(planned.heldMl()).isEqualTo(aside.leftMl());
+    model.exchange(List.of(planned));
+    assertThat(model.stock().in(second.boxId(), second.wellId())).hasValue(aside);
+    assertThat(model.stock().aside(second.boxId(), second.wellId(), inIt.paintId())).hasValue(inIt);
+    assertThat(model.stock().aside(second.boxId(), second.wellId(), second.paintId())).isEmpty();
+    session.undo();
+    model.clean(List.of(planned(second)));
+    assertThat(model.stock().aside(second.boxId(), second.wellId(), second.paintId())).isEmpty();
+    assertThat(model.stock().in(second.boxId(), second.wellId())).hasValue(inIt);
+  }
+
+  private PlannedWell planned(PlannedWell like) {
+    return model.planProperty().get().wells().stream()
+        .filter(well -> well.lineupId().equals(like.lineupId()))
+        .filter(well -> well.wellId().equals(like.wellId()))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
