@@ -3,7 +3,6 @@ package org.panwright.command;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -135,7 +134,7 @@ final class MixCheck implements Command {
       if (Files.size(path) > MOST_MEGABYTES << 20) {
         throw new BadUseException(MixCheckWords.tooLarge(file, MOST_MEGABYTES));
       }
-      return CoatTable.read(Files.readAllLines(path, StandardCharsets.UTF_8));
+      return CoatTable.read(Files.readAllBytes(path));
     } catch (IOException unreadable) {
       throw new BadUseException(MixCheckWords.unreadable(file));
     } catch (TableFaultException broken) {

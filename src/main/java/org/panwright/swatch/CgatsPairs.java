@@ -30,7 +30,7 @@ final class CgatsPairs {
         columns.add(table.columns().get(i));
       }
     }
-    for (RawTable.Row row : table.rows()) {
+    for (DelimitedText.Row row : table.rows()) {
       for (int i = 1; i < first.size(); i++) {
         if (isValue(table, i) && !row.cells().get(i - 1).equals(first.get(i - 1))) {
           throw new TableFaultException(
@@ -49,6 +49,6 @@ final class CgatsPairs {
   }
 
   private static String whole(String wavelength) {
-    return wavelength.replaceFirst("\\.0*$", "");
+    return wavelength.replaceFirst("[.,]0*$", "");
   }
 }

@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.panwright.swatch.ReadingMapping.ReadingLight;
 
 /**
- * A comma-separated file of coats: what was painted and what was read.
+ * A delimited file of coats: what was painted and what was read.
  *
  * <p>Columns: {@code sample}; for each paint of a coat a pair {@code paint_a}, {@code ml_a}, then
  * {@code paint_b}, {@code ml_b} and so on; then the readings, as {@link ReadingColumns} finds them.
@@ -44,23 +45,20 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
   }
 
   /**
-   * Reads the lines of such a file.
+   * Reads such a file.
    *
    * @throws TableFaultException naming line and column of what is wrong
    */
-  public static CoatTable read(List<String> lines) throws TableFaultException {
-    RawTable table = CsvText.parse(lines);
+  public static CoatTable read(byte[] file) throws TableFaultException {
+    RawTable table = RawTable.of(FileText.of(file));
     int sample = require(table, "sample");
     List<int[]> pairs = paintColumns(table);
-    ReadingColumns columns = ReadingColumns.of(table);
+    ReadingColumns columns = ReadingColumns.of(table, ReadingHeads.guess(table, ReadingLight.D65));
     Optional<Reading> paper = Optional.empty();
     List<Row> coats = new ArrayList<>();
-    for (RawTable.Row row : table.rows()) {
+    for (DelimitedText.Row row : table.rows()) {
       List<PaintLoad> paints = paints(table, columns, row, pairs);
-      Reading reading =
-          columns.isSpectral()
-              ? new Reading.OfSpectrum(columns.reflectance(row))
-              : new Reading.OfColour(columns.lab(row));
+      Reading reading = columns.reading(row);
       if (!paints.isEmpty()) {
         coats.add(new Row(name(table, row, sample), paints, reading, isMeasured(row, pairs)));
       } else if (paper.isPresent()) {
@@ -116,7 +114,7 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
     return pairs;
   }
 
-  private static String name(RawTable table, RawTable.Row row, int place)
+  private static String name(RawTable table, DelimitedText.Row row, int place)
       throws TableFaultException {
     String name = row.cells().get(place);
     if (name.isEmpty()) {
@@ -126,14 +124,14 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
     return name;
   }
 
-  private static boolean isMeasured(RawTable.Row row, List<int[]> pairs) {
+  private static boolean isMeasured(DelimitedText.Row row, List<int[]> pairs) {
     return pairs.stream()
         .filter(pair -> !row.cells().get(pair[0]).isEmpty())
         .allMatch(pair -> pair[1] >= 0 && !row.cells().get(pair[1]).isEmpty());
   }
 
   private static List<PaintLoad> paints(
-      RawTable table, ReadingColumns columns, RawTable.Row row, List<int[]> pairs)
+      RawTable table, ReadingColumns columns, DelimitedText.Row row, List<int[]> pairs)
       throws TableFaultException {
     List<PaintLoad> paints = new ArrayList<>();
     Set<String> seen = new HashSet<>();

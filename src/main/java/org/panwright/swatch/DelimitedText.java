@@ -1,11 +1,6 @@
 package org.panwright.swatch;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -13,8 +8,8 @@ import java.util.stream.Collectors;
  * A table as text, one line a row, cells between separators (RFC 4180), as programs of all kinds
  * write it.
  *
- * <p>Encoding and separator are found out: UTF-8 and UTF-16 by their byte order mark, UTF-8 without
- * one if the bytes are valid, else Windows-1252; of comma, semicolon and tab the one that occurs
+ * <p>UTF-8 and UTF-16 are known by their byte order mark, UTF-8 without one by its bytes being
+ * valid, the rest is Windows-1252. Cells are parted by whichever of comma, semicolon and tab occurs
  * most in the first line outside quotes. A cell in double quotes may hold separators, line breaks
  * and doubled quotes. Blank lines are left out.
  *
@@ -25,9 +20,6 @@ import java.util.stream.Collectors;
  */
 public record DelimitedText(
     List<String> columns, List<Row> rows, Charset encoding, char separator) {
-  private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
-  private static final String SEPARATORS = ",;\t";
-
   /**
    * One row.
    *
@@ -53,21 +45,22 @@ public record DelimitedText(
    *     quoted cell never ends
    */
   public static DelimitedText read(byte[] bytes) throws TableFaultException {
-    Charset encoding = encoding(bytes);
-    String text = new String(bytes, encoding);
-    if (text.startsWith("\uFEFF")) {
-      text = text.substring(1);
-    }
-    if (text.indexOf('\0') >= 0) {
-      throw new TableFaultException(new TableFault.NotText());
-    }
-    char separator = separator(text);
-    List<Row> rows = new Cells(text, separator).rows();
+    return of(FileText.of(bytes), false);
+  }
+
+  /**
+   * The table in a text.
+   *
+   * @param remarks whether lines that begin with # are left out
+   */
+  static DelimitedText of(FileText file, boolean remarks) throws TableFaultException {
+    DelimitedCells cells = new DelimitedCells(file.text(), remarks);
+    List<Row> rows = cells.rows();
     if (rows.size() < 2) {
       throw new TableFaultException(new TableFault.NoTable());
     }
     return new DelimitedText(
-        rows.get(0).cells(), rows.subList(1, rows.size()), encoding, separator);
+        rows.get(0).cells(), rows.subList(1, rows.size()), file.encoding(), cells.separator());
   }
 
   /** Rows as comma-separated text with CRLF line ends, as RFC 4180 has it. */
@@ -82,119 +75,7 @@ public record DelimitedText(
     boolean plain =
         cell.strip().equals(cell)
             && cell.chars().noneMatch(c -> c == '"' || c == '\n' || c == '\r')
-            && SEPARATORS.chars().noneMatch(c -> cell.indexOf(c) >= 0);
+            && DelimitedCells.SEPARATORS.chars().noneMatch(c -> cell.indexOf(c) >= 0);
     return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
-  }
-
-  private static Charset encoding(byte[] bytes) {
-    int first = bytes.length > 0 ? bytes[0] & 0xFF : 0;
-    int second = bytes.length > 1 ? bytes[1] & 0xFF : 0;
-    if ((first == 0xFF && second == 0xFE) || (first == 0xFE && second == 0xFF)) {
-      return StandardCharsets.UTF_16;
-    }
-    try {
-      StandardCharsets.UTF_8
-          .newDecoder()
-          .onMalformedInput(CodingErrorAction.REPORT)
-          .decode(ByteBuffer.wrap(bytes));
-      return StandardCharsets.UTF_8;
-    } catch (CharacterCodingException e) {
-      return WINDOWS_1252;
-    }
-  }
-
-  private static char separator(String text) {
-    int[] count = new int[SEPARATORS.length()];
-    boolean quoted = false;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c == '"') {
-        quoted = !quoted;
-      } else if (!quoted && (c == '\n' || c == '\r') && !text.substring(0, i).isBlank()) {
-        break;
-      } else if (!quoted && SEPARATORS.indexOf(c) >= 0) {
-        count[SEPARATORS.indexOf(c)]++;
-      }
-    }
-    int most = 0;
-    for (int i = 1; i < count.length; i++) {
-      most = count[i] > count[most] ? i : most;
-    }
-    return SEPARATORS.charAt(most);
-  }
-
-  /** Takes a text apart; one use. */
-  private static final class Cells {
-    private final String text;
-    private final char separator;
-    private final List<Row> rows = new ArrayList<>();
-    private final StringBuilder cell = new StringBuilder();
-    private List<String> cells = new ArrayList<>();
-    private int line = 1;
-    private int rowLine = 1;
-    private boolean wasQuoted;
-
-    Cells(String text, char separator) {
-      this.text = text.replace("\r\n", "\n").replace('\r', '\n');
-      this.separator = separator;
-    }
-
-    List<Row> rows() throws TableFaultException {
-      int at = 0;
-      while (at < text.length()) {
-        char c = text.charAt(at);
-        if (c == '"' && cell.toString().isBlank() && !wasQuoted) {
-          at = quotedCell(at + 1);
-          continue;
-        }
-        if (c == separator) {
-          endCell();
-        } else if (c == '\n') {
-          endRow();
-        } else {
-          cell.append(c);
-        }
-        at++;
-      }
-      endRow();
-      return rows;
-    }
-
-    /** Reads from after the opening quote to after the closing one. */
-    private int quotedCell(int from) throws TableFaultException {
-      cell.setLength(0);
-      wasQuoted = true;
-      int at = from;
-      while (at < text.length()) {
-        char c = text.charAt(at);
-        if (c != '"') {
-          line += c == '\n' ? 1 : 0;
-          cell.append(c);
-          at++;
-        } else if (at + 1 < text.length() && text.charAt(at + 1) == '"') {
-          cell.append(c);
-          at += 2;
-        } else {
-          return at + 1;
-        }
-      }
-      throw new TableFaultException(new TableFault.CutShort(rowLine));
-    }
-
-    private void endCell() {
-      cells.add(cell.toString().strip());
-      cell.setLength(0);
-      wasQuoted = false;
-    }
-
-    private void endRow() {
-      endCell();
-      if (cells.stream().anyMatch(found -> !found.isEmpty())) {
-        rows.add(new Row(rowLine, cells));
-      }
-      cells = new ArrayList<>();
-      line++;
-      rowLine = line;
-    }
   }
 }

@@ -2,27 +2,21 @@ package org.panwright.swatch;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.panwright.colour.Adaptation;
 import org.panwright.colour.Lab;
+import org.panwright.colour.Light;
 import org.panwright.colour.Spectrum;
+import org.panwright.swatch.ReadingMapping.ReadingLight;
+import org.panwright.swatch.ReadingMapping.Scale;
 
-/**
- * The columns of a table that hold reflectances or L*, a*, b*, and what a row of them says.
- *
- * <p>A column of a wavelength ends in its nanometres: 380, R380, nm380, SPECTRAL_NM380, SPEC_380
- * and the like. Reflectances are 0..1 or percent: a table whose middle value lies above 1.5 is in
- * percent. One value out of place does not change the unit of the rest; it is refused.
- */
+/** What the rows of a table say under a {@link ReadingMapping}. */
 final class ReadingColumns {
-  private static final Pattern WAVELENGTH =
-      Pattern.compile(
-          "(?i)(?:R|NM|SPEC|SPECTRAL|SPECTRAL_NM|SPECTRAL_DEC|SPECTRAL_PCT)?_?(\\d{3,4})(?:\\.0+)?(?:"
-              + " ?NM)?");
-  private static final double SHORTEST_NM = 200;
-  private static final double LONGEST_NM = 2600;
-  private static final double PERCENT_FROM = 1.5;
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("[-+]?\\d*,\\d+");
   private static final double LEAST_LIGHTNESS = 0.1;
   private static final double MOST_LIGHTNESS = 99.9;
   private static final double FARTHEST_OPPONENT = 200;
@@ -30,77 +24,96 @@ final class ReadingColumns {
   private final RawTable table;
   private final int[] spectral;
   private final int[] lab;
+  private final List<Double> wavelengths;
   private final Resampling resampling;
   private final double unit;
-  private final List<Double> wavelengths;
+  private final ReadingLight light;
 
-  private ReadingColumns(RawTable table, int[] spectral, int[] lab, double[] wavelengths)
+  private ReadingColumns(
+      RawTable table, int[] spectral, double[] wavelengths, int[] lab, ReadingMapping mapping)
       throws TableFaultException {
     this.table = table;
     this.spectral = spectral;
     this.lab = lab;
     this.wavelengths = Arrays.stream(wavelengths).boxed().toList();
     resampling = spectral.length > 0 ? new Resampling(wavelengths) : null;
-    unit = spectral.length > 0 && middle() > PERCENT_FROM ? 0.01 : 1;
+    unit = mapping.scale() == Scale.PERCENT ? 0.01 : 1;
+    light = mapping.light();
   }
 
-  /** Finds the columns of a table; wavelengths win over L*, a*, b* where both are there. */
-  static ReadingColumns of(RawTable table) throws TableFaultException {
-    List<Integer> places = new ArrayList<>();
-    List<Double> wavelengths = new ArrayList<>();
-    for (int i = 0; i < table.columns().size(); i++) {
-      Matcher matcher = WAVELENGTH.matcher(table.columns().get(i));
-      if (matcher.matches()) {
-        double nm = Double.parseDouble(matcher.group(1));
-        if (nm < SHORTEST_NM || nm > LONGEST_NM) {
-          continue;
-        }
-        if (!wavelengths.isEmpty() && nm <= wavelengths.get(wavelengths.size() - 1)) {
-          throw new TableFaultException(new TableFault.BandsOutOfOrder(table.columns().get(i)));
-        }
-        places.add(i);
-        wavelengths.add(nm);
-      }
+  /**
+   * The columns of a table under a mapping.
+   *
+   * @throws TableFaultException if they cannot be a spectrum or a colour
+   */
+  static ReadingColumns of(RawTable table, ReadingMapping mapping) throws TableFaultException {
+    if (mapping.isSpectral()) {
+      return spectral(table, mapping);
     }
-    int[] lab = {only(table, "LAB_L"), only(table, "LAB_A"), only(table, "LAB_B")};
-    if (places.size() < 2 && Arrays.stream(lab).anyMatch(place -> place < 0)) {
+    if (!mapping.isComplete()) {
       throw new TableFaultException(new TableFault.NoReadings());
     }
-    if (places.size() < 2) {
-      return new ReadingColumns(table, new int[0], lab, new double[0]);
+    int[] lab =
+        Stream.of(ReadingField.LIGHTNESS, ReadingField.A, ReadingField.B)
+            .mapToInt(field -> mapping.place(field).orElseThrow())
+            .toArray();
+    return new ReadingColumns(table, new int[0], new double[0], lab, mapping);
+  }
+
+  /** The columns of the spectrum whose heads name wavelengths; none if they do not. */
+  static int[] named(RawTable table, ReadingMapping mapping) {
+    int one = mapping.place(ReadingField.FIRST).orElseThrow();
+    int other = mapping.place(ReadingField.LAST).orElseThrow();
+    return ReadingHeads.spectral(table.columns(), Math.min(one, other), Math.max(one, other));
+  }
+
+  /** Wavelengths that fall from column to column are turned round. */
+  private static ReadingColumns spectral(RawTable table, ReadingMapping mapping)
+      throws TableFaultException {
+    int one = mapping.place(ReadingField.FIRST).orElseThrow();
+    int other = mapping.place(ReadingField.LAST).orElseThrow();
+    List<Integer> places = new ArrayList<>();
+    List<Double> nm = new ArrayList<>();
+    for (int place : named(table, mapping)) {
+      places.add(place);
+      nm.add(ReadingHeads.wavelength(table.columns().get(place)).orElseThrow());
+    }
+    if (places.isEmpty()) {
+      IntStream.rangeClosed(Math.min(one, other), Math.max(one, other)).forEach(places::add);
+      double step = one == other ? 0 : (mapping.lastNm() - mapping.firstNm()) / (other - one);
+      places.forEach(place -> nm.add(mapping.firstNm() + step * (place - one)));
+    }
+    if (nm.size() > 1 && nm.get(1) < nm.get(0)) {
+      Collections.reverse(places);
+      Collections.reverse(nm);
+    }
+    for (int i = 1; i < nm.size(); i++) {
+      if (nm.get(i) <= nm.get(i - 1)) {
+        throw new TableFaultException(
+            new TableFault.BandsOutOfOrder(table.columns().get(places.get(i))));
+      }
     }
     return new ReadingColumns(
         table,
         places.stream().mapToInt(Integer::intValue).toArray(),
-        lab,
-        wavelengths.stream().mapToDouble(Double::doubleValue).toArray());
+        nm.stream().mapToDouble(Double::doubleValue).toArray(),
+        new int[3],
+        mapping);
   }
 
-  /** The place of a column by name; −1 without one, refused if there are two. */
-  private static int only(RawTable table, String name) throws TableFaultException {
-    if (table.columns().stream().filter(name::equalsIgnoreCase).count() > 1) {
-      throw new TableFaultException(new TableFault.ColumnTwice(name));
-    }
-    return table.find(name);
-  }
-
-  /** Whether the rows hold reflectances. */
-  boolean isSpectral() {
-    return spectral.length > 0;
-  }
-
-  /** The first and the last wavelength in nanometres, and how many; empty without any. */
+  /** The wavelengths read in nanometres, rising; empty if L*, a*, b* are read. */
   List<Double> wavelengths() {
     return wavelengths;
   }
 
-  /** Whether reflectances are in percent. */
-  boolean isPercent() {
-    return isSpectral() && unit < 1;
+  /** What a row says. */
+  Reading reading(DelimitedText.Row row) throws TableFaultException {
+    return spectral.length > 0
+        ? new Reading.OfSpectrum(reflectance(row))
+        : new Reading.OfColour(colour(row));
   }
 
-  /** The reflectance of a row. */
-  Spectrum reflectance(RawTable.Row row) throws TableFaultException {
+  private Spectrum reflectance(DelimitedText.Row row) throws TableFaultException {
     double[] readings = new double[spectral.length];
     for (int i = 0; i < spectral.length; i++) {
       double raw = number(row, spectral[i]);
@@ -114,15 +127,21 @@ final class ReadingColumns {
     return resampling.spectrum(readings);
   }
 
-  /** The L*, a*, b* of a row, in the light of the file. */
-  Lab lab(RawTable.Row row) throws TableFaultException {
-    return new Lab(
-        within(row, lab[0], LEAST_LIGHTNESS, MOST_LIGHTNESS),
-        within(row, lab[1], -FARTHEST_OPPONENT, FARTHEST_OPPONENT),
-        within(row, lab[2], -FARTHEST_OPPONENT, FARTHEST_OPPONENT));
+  /** Under D65; from D50 by linear Bradford adaptation. */
+  private Lab colour(DelimitedText.Row row) throws TableFaultException {
+    Lab said =
+        new Lab(
+            within(row, lab[0], LEAST_LIGHTNESS, MOST_LIGHTNESS),
+            within(row, lab[1], -FARTHEST_OPPONENT, FARTHEST_OPPONENT),
+            within(row, lab[2], -FARTHEST_OPPONENT, FARTHEST_OPPONENT));
+    return light == ReadingLight.D65
+        ? said
+        : Lab.of(
+            Adaptation.adapt(said.toXyz(Light.D50.white()), Light.D50.white(), Light.D65.white()),
+            Light.D65.white());
   }
 
-  private double within(RawTable.Row row, int place, double low, double high)
+  private double within(DelimitedText.Row row, int place, double low, double high)
       throws TableFaultException {
     double found = number(row, place);
     if (!(found >= low && found <= high)) {
@@ -133,7 +152,7 @@ final class ReadingColumns {
   }
 
   /** The finite number in a cell. */
-  double number(RawTable.Row row, int place) throws TableFaultException {
+  double number(DelimitedText.Row row, int place) throws TableFaultException {
     String text = row.cells().get(place);
     String column = table.columns().get(place);
     if (text.isEmpty()) {
@@ -146,20 +165,11 @@ final class ReadingColumns {
     return value;
   }
 
-  private double middle() {
-    double[] values =
-        table.rows().stream()
-            .flatMapToDouble(
-                row -> Arrays.stream(spectral).mapToDouble(i -> parse(row.cells().get(i))))
-            .filter(Double::isFinite)
-            .sorted()
-            .toArray();
-    return values.length == 0 ? 0 : values[values.length / 2];
-  }
-
-  private static double parse(String text) {
+  /** The number a text stands for, a decimal comma being a point; NaN if it is none. */
+  static double parse(String text) {
     try {
-      return Double.parseDouble(text);
+      boolean comma = DECIMAL_COMMA.matcher(text).matches();
+      return Double.parseDouble(comma ? text.replace(',', '.') : text);
     } catch (NumberFormatException notANumber) {
       return Double.NaN;
     }

@@ -3,61 +3,65 @@ package org.panwright.swatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.panwright.swatch.ReadingMapping.ReadingLight;
 
 /**
- * A file of readings of which only the painter knows what was painted: a {@link Cgats} file or
- * plain comma-separated columns, and what its columns were taken for.
+ * A file of readings of which only the painter knows what was painted: the text form of CGATS.17 or
+ * plain delimited columns.
  *
- * @param samples in the file's order, at least one
- * @param wavelengths the wavelengths read in nanometres; empty if the file holds L*, a*, b*
- * @param percent whether reflectances were in percent
+ * @param table its texts
+ * @param guess what its columns most likely hold
  */
-public record ReadingFile(List<Cgats.Sample> samples, List<Double> wavelengths, boolean percent) {
-  private static final List<String> NAMES =
-      List.of("SAMPLE_NAME", "sample", "name", "SAMPLE_ID", "id");
-
-  public ReadingFile {
-    samples = List.copyOf(samples);
-    wavelengths = List.copyOf(wavelengths);
-  }
+public record ReadingFile(RawTable table, ReadingMapping guess) {
+  /** L*, a*, b*. */
+  private static final int FEWEST_COLUMNS = 3;
 
   /**
-   * Reads the lines of either kind of file.
+   * Reads either kind of file.
    *
-   * @throws TableFaultException naming line and column of what is wrong
+   * @throws TableFaultException if it holds no table, or one that is no table of readings whatever
+   *     its columns are taken for
    */
-  public static ReadingFile read(List<String> lines) throws TableFaultException {
+  public static ReadingFile read(byte[] file) throws TableFaultException {
+    FileText text = FileText.of(file);
     boolean cgats =
-        lines.stream()
+        text.lines().stream()
             .anyMatch(line -> line.strip().toUpperCase(Locale.ROOT).startsWith("BEGIN_DATA"));
-    ReadingFile file = cgats ? Cgats.file(lines) : csv(lines);
-    if (file.samples().isEmpty()) {
+    if (cgats) {
+      return Cgats.read(text.lines());
+    }
+    RawTable table = RawTable.of(text);
+    if (table.columns().size() < FEWEST_COLUMNS) {
       throw new TableFaultException(new TableFault.NoTable());
     }
-    return file;
+    return new ReadingFile(table, ReadingHeads.guess(table, ReadingLight.D65));
   }
 
-  private static ReadingFile csv(List<String> lines) throws TableFaultException {
-    RawTable table = CsvText.parse(lines);
-    ReadingColumns columns = ReadingColumns.of(table);
-    int name = -1;
-    for (String candidate : NAMES) {
-      name = name < 0 ? table.find(candidate) : name;
-    }
-    List<Cgats.Sample> samples = new ArrayList<>();
-    for (RawTable.Row row : table.rows()) {
-      String said = name < 0 ? "" : row.cells().get(name);
-      Reading reading =
-          columns.isSpectral()
-              ? new Reading.OfSpectrum(columns.reflectance(row))
-              : new Reading.OfColour(columns.lab(row));
-      samples.add(
-          new Cgats.Sample(said.isEmpty() ? Integer.toString(samples.size() + 1) : said, reading));
-    }
-    return of(samples, columns);
+  /** Whether a mapping reads reflectances from columns whose heads name no wavelengths. */
+  public boolean needsWavelengths(ReadingMapping mapping) {
+    return mapping.isSpectral() && ReadingColumns.named(table, mapping).length == 0;
   }
 
-  static ReadingFile of(List<Cgats.Sample> samples, ReadingColumns columns) {
-    return new ReadingFile(samples, columns.wavelengths(), columns.isPercent());
+  /** What its rows say under a mapping; a row that cannot be used is told, not dropped. */
+  public ReadingPlan plan(ReadingMapping mapping) {
+    ReadingColumns columns;
+    try {
+      columns = ReadingColumns.of(table, mapping);
+    } catch (TableFaultException broken) {
+      return new ReadingPlan(List.of(), List.of(), Optional.of(broken.fault()));
+    }
+    List<ReadRow> rows = new ArrayList<>();
+    for (DelimitedText.Row row : table.rows()) {
+      String said = mapping.place(ReadingField.NAME).map(row.cells()::get).orElse("");
+      String name = said.isBlank() ? Integer.toString(rows.size() + 1) : said;
+      try {
+        rows.add(
+            new ReadRow(row.line(), name, Optional.of(columns.reading(row)), Optional.empty()));
+      } catch (TableFaultException broken) {
+        rows.add(new ReadRow(row.line(), name, Optional.empty(), Optional.of(broken.fault())));
+      }
+    }
+    return new ReadingPlan(rows, columns.wavelengths(), Optional.empty());
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.panwright.paint.Admixture;
 import org.panwright.paint.DryingShift;
 import org.panwright.paint.OpticsOrigin;
@@ -11,7 +12,12 @@ import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PaintedCoat.Ground;
 import org.panwright.swatch.FitRefusal;
 import org.panwright.swatch.PaintFitReport;
-import org.panwright.swatch.ReadingFile;
+import org.panwright.swatch.RawTable;
+import org.panwright.swatch.ReadRow;
+import org.panwright.swatch.ReadingField;
+import org.panwright.swatch.ReadingMapping;
+import org.panwright.swatch.ReadingPlan;
+import org.panwright.swatch.TableFault;
 
 /** What is said on the page of a paint. */
 public final class PaintPageWords {
@@ -50,7 +56,16 @@ public final class PaintPageWords {
   public static final String LOAD_TITLE = "Readings in this file";
   public static final String LOAD_FILE = "Load readings";
   public static final String FILE_KIND = "Files of readings (CGATS text, CSV)";
+  public static final String COLUMNS = "Which column holds what";
+  public static final String SCALE = "Reflectances";
+  public static final String LIGHT = "Light of L*a*b*";
+  public static final String FIRST_NM = "First at, nm";
+  public static final String LAST_NM = "Last at, nm";
+  public static final String ROWS = "What each row is";
   public static final String KEEP_READ = "Keep these";
+
+  private static final int FIRST_ROWS = 12;
+  private static final int FIRST_CELLS = 12;
 
   private PaintPageWords() {}
 
@@ -185,24 +200,85 @@ public final class PaintPageWords {
     return file + " cannot be read as text. Export the readings as a text file in UTF-8.";
   }
 
-  /** What the columns of a file were taken for. */
-  public static String columns(ReadingFile file) {
-    if (file.wavelengths().isEmpty()) {
-      return "Columns read: L*, a*, b* (%s).".formatted(samples(file));
-    }
-    List<Double> nm = file.wavelengths();
-    return String.format(
-        Locale.ROOT,
-        "Columns read: reflectance at %d wavelengths, %.0f–%.0f nm, %s (%s).",
-        nm.size(),
-        nm.get(0),
-        nm.get(nm.size() - 1),
-        file.percent() ? "in percent" : "0 to 1",
-        samples(file));
+  /** What can be read from a file of readings. */
+  public static String field(ReadingField field) {
+    return switch (field) {
+      case NAME -> "Name";
+      case FIRST -> "Reflectance from";
+      case LAST -> "to";
+      case LIGHTNESS -> "L*";
+      case A -> "a*";
+      case B -> "b*";
+    };
   }
 
-  private static String samples(ReadingFile file) {
-    return file.samples().size() == 1 ? "1 row" : file.samples().size() + " rows";
+  /** A column of the file in hand by its number from 0, its head and its first cell. */
+  public static String place(int place, String head, String example) {
+    return ShareWords.place(place, head)
+        + (example.isBlank() ? "" : ": " + WordParts.shortened(example));
+  }
+
+  /** How reflectances are written. */
+  public static String scale(ReadingMapping.Scale scale) {
+    return scale == ReadingMapping.Scale.PERCENT ? "percent" : "0 to 1";
+  }
+
+  /** The light of L*, a*, b*. */
+  public static String light(ReadingMapping.ReadingLight light) {
+    return light == ReadingMapping.ReadingLight.D50 ? "D50, as printers do" : "D65, daylight";
+  }
+
+  /** What the columns of a file are taken for, or why they cannot be. */
+  public static String columns(String file, ReadingPlan plan, ReadingMapping mapping) {
+    if (plan.fault().isPresent()) {
+      return plan.fault().get() instanceof TableFault.NoReadings
+          ? "Say below in which columns reflectances, or L*, a* and b*, stand."
+          : SwatchWords.sentence(file, plan.fault().get());
+    }
+    List<Double> nm = plan.wavelengths();
+    String read =
+        nm.isEmpty()
+            ? "L*, a*, b* under " + mapping.light()
+            : String.format(
+                Locale.ROOT,
+                "reflectance at %d wavelengths, %.0f–%.0f nm, %s",
+                nm.size(),
+                nm.get(0),
+                nm.get(nm.size() - 1),
+                mapping.scale() == ReadingMapping.Scale.PERCENT ? "in percent" : "0 to 1");
+    return "%s is read as %s.".formatted(file, read);
+  }
+
+  /** The first rows of a file as they stand in it, for the painter to see what its columns are. */
+  public static String asItStands(RawTable table) {
+    return table.rows().stream()
+        .limit(FIRST_ROWS)
+        .map(
+            row ->
+                row.cells().stream()
+                    .limit(FIRST_CELLS)
+                    .map(WordParts::shortened)
+                    .collect(Collectors.joining(" · ")))
+        .collect(Collectors.joining("\n"));
+  }
+
+  /** How much of a file can be kept; empty while its columns are at fault. */
+  public static String rows(ReadingPlan plan) {
+    if (plan.fault().isPresent()) {
+      return "";
+    }
+    int usable = plan.usable().size();
+    int wrong = plan.rows().size() - usable;
+    String left =
+        wrong == 0
+            ? ""
+            : " %d cannot be used and %s left out.".formatted(wrong, wrong == 1 ? "is" : "are");
+    return usable + (usable == 1 ? " row." : " rows.") + left;
+  }
+
+  /** Why a row of a file cannot be used. */
+  public static String fault(ReadRow row) {
+    return row.fault().map(fault -> SwatchWords.sentence(row.name(), fault)).orElse("");
   }
 
   /** Where optics came from, for example "your swatches, 4 swatches, 2026-05-01". */

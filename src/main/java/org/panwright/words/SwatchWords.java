@@ -51,7 +51,7 @@ public final class SwatchWords {
           .formatted(file, number(wide.fromNm()), number(wide.toNm()));
     }
     if (fault instanceof TableFault.BandsOutOfOrder order) {
-      return "%s: the column %s does not follow in wavelength. Put the wavelengths in rising order."
+      return "%s: the column %s does not follow in wavelength. Put the wavelengths in rising or falling order."
           .formatted(file, order.column());
     }
     if (fault instanceof TableFault.NoPaper) {

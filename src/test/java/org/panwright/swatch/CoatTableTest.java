@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -20,7 +21,7 @@ class CoatTableTest {
   @Test
   void readsPaperCoatsAndMixes() throws TableFaultException {
     CoatTable table =
-        CoatTable.read(
+        read(
             List.of(
                 "# invented readings",
                 HEAD,
@@ -40,7 +41,7 @@ class CoatTableTest {
   @Test
   void percentIsKnownByItsMiddle() throws TableFaultException {
     CoatTable table =
-        CoatTable.read(List.of(HEAD, "paper,,,,," + readings("90"), "a,x,1,,," + readings("25")));
+        read(List.of(HEAD, "paper,,,,," + readings("90"), "a,x,1,,," + readings("25")));
 
     assertThat(table.coats().get(0).reading().reflectance().at(3)).isCloseTo(0.25, within(1e-12));
   }
@@ -48,8 +49,7 @@ class CoatTableTest {
   @Test
   void coloursAloneAreEnough() throws TableFaultException {
     CoatTable table =
-        CoatTable.read(
-            List.of("sample,paint_a,ml_a,LAB_L,LAB_A,LAB_B", "paper,,,95,0,2", "a,x,1,40,30,-20"));
+        read(List.of("sample,paint_a,ml_a,LAB_L,LAB_A,LAB_B", "paper,,,95,0,2", "a,x,1,40,30,-20"));
 
     assertThat(table.coats().get(0).reading())
         .isEqualTo(new Reading.OfColour(new Lab(40, 30, -20)));
@@ -59,18 +59,16 @@ class CoatTableTest {
   void anAmountNobodyKnowsIsInDoubt() throws TableFaultException {
     String colours = ",LAB_L,LAB_A,LAB_B";
     SwatchSet empty =
-        CoatTable.read(
-                List.of(
-                    "sample,paint_a,ml_a" + colours,
-                    "paper,,,95,0,2",
-                    "a,x,,40,30,-20",
-                    "b,x,0.5,60,20,-12"))
+        read(List.of(
+                "sample,paint_a,ml_a" + colours,
+                "paper,,,95,0,2",
+                "a,x,,40,30,-20",
+                "b,x,0.5,60,20,-12"))
             .swatches();
     assertThat(empty.swatches().get(0).loadDoubt()).isPositive();
     assertThat(empty.swatches().get(1).loadDoubt()).isZero();
     SwatchSet without =
-        CoatTable.read(List.of("sample,paint_a" + colours, "paper,,95,0,2", "a,x,40,30,-20"))
-            .swatches();
+        read(List.of("sample,paint_a" + colours, "paper,,95,0,2", "a,x,40,30,-20")).swatches();
     assertThat(without.swatches().get(0).loadDoubt()).isPositive();
   }
 
@@ -163,19 +161,23 @@ class CoatTableTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("broken")
   void refusesWithLineAndColumn(String name, TableFault fault, List<String> lines) {
-    assertThatThrownBy(() -> CoatTable.read(lines))
+    assertThatThrownBy(() -> read(lines))
         .isInstanceOfSatisfying(
             TableFaultException.class, e -> assertThat(e.fault()).isEqualTo(fault));
   }
 
   @Test
   void swatchesNeedPaper() throws TableFaultException {
-    CoatTable table = CoatTable.read(List.of(HEAD, "a,x,1,,," + readings("0.5")));
+    CoatTable table = read(List.of(HEAD, "a,x,1,,," + readings("0.5")));
 
     assertThatThrownBy(table::swatches)
         .isInstanceOfSatisfying(
             TableFaultException.class,
             e -> assertThat(e.fault()).isEqualTo(new TableFault.NoPaper()));
+  }
+
+  private static CoatTable read(List<String> lines) throws TableFaultException {
+    return CoatTable.read(String.join("\n", lines).getBytes(StandardCharsets.UTF_8));
   }
 
   private static Object[] broken(String name, TableFault fault, String... lines) {

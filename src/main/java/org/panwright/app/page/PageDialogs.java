@@ -1,17 +1,11 @@
 package org.panwright.app.page;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.ChoiceBox;
-import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Rectangle;
 import org.panwright.app.dialogs.Dialogs;
@@ -90,38 +84,22 @@ final class PageDialogs {
   }
 
   private void assign(Path path, ReadingFile file) {
-    List<ChoiceBox<CoatRole>> roles = new ArrayList<>();
-    GridPane rows = new GridPane(12, 6);
-    for (int i = 0; i < file.samples().size(); i++) {
-      String name = file.samples().get(i).name();
-      Rectangle chip = new Rectangle(54, 26);
-      chip.setFill(Swatches.color(file.samples().get(i).reading().lab()));
-      ChoiceBox<CoatRole> role = choice(List.of(CoatRole.values()), CoatRole.guess(name));
-      role.setAccessibleText(name);
-      roles.add(role);
-      rows.addRow(i, chip, new Label(name), role);
-    }
-    ScrollPane scroll = new ScrollPane(rows);
-    scroll.setFitToWidth(true);
-    scroll.setPrefViewportHeight(Math.min(360, 34 * roles.size() + 8));
-    Label columns = new Label(PaintPageWords.columns(file));
-    columns.setWrapText(true);
-    columns.setMinHeight(Region.USE_PREF_SIZE);
-    VBox content = new VBox(12, columns, scroll);
-    content.setPrefWidth(520);
+    ReadingsModel readings = new ReadingsModel(file);
+    String name = path.getFileName().toString();
+    ReadingsView view = new ReadingsView(readings, name);
     dialogs
         .fillIn(
             new Form<>(
                 PaintPageWords.LOAD_TITLE,
-                content,
+                view,
                 PaintPageWords.KEEP_READ,
-                new SimpleBooleanProperty(true),
-                () -> roles.stream().map(ChoiceBox::getValue).toList(),
-                roles.get(0)))
-        .ifPresent(chosen -> model.keepRead(file, chosen, path.getFileName().toString()));
+                readings.planProperty().map(plan -> !plan.usable().isEmpty()),
+                readings::chosen,
+                view))
+        .ifPresent(rows -> model.keepRead(rows, name));
   }
 
-  private static ChoiceBox<CoatRole> choice(List<CoatRole> roles, CoatRole first) {
+  static ChoiceBox<CoatRole> choice(List<CoatRole> roles, CoatRole first) {
     ChoiceBox<CoatRole> box = new ChoiceBox<>();
     box.getItems().setAll(roles);
     box.setConverter(new ByLabel<>(role -> PaintPageWords.role(role.name())));

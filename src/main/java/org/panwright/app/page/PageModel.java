@@ -1,7 +1,6 @@
 package org.panwright.app.page;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -130,19 +129,17 @@ public final class PageModel {
             coat -> keep(List.of(coat.withOrigin(today.get(), PaintPageWords.TYPED_SOURCE))));
   }
 
-  /** Keeps samples of a file, each in the role it was given. */
-  void keepRead(ReadingFile file, List<CoatRole> roles, String source) {
-    Optional<CoatReading> paper = Optional.empty();
-    for (int i = 0; i < roles.size(); i++) {
-      if (roles.get(i) == CoatRole.PAPER) {
-        paper = Optional.of(file.samples().get(i).reading().kept());
-      }
-    }
+  /** Keeps rows of a file, each in the role it was given. */
+  void keepRead(List<ChosenRow> rows, String source) {
+    Optional<CoatReading> paper =
+        rows.stream()
+            .filter(row -> row.role() == CoatRole.PAPER)
+            .reduce((one, later) -> later)
+            .map(row -> row.reading().kept());
     List<PaintedCoat> coats = new ArrayList<>();
     Swatchbook book = book();
-    for (int i = 0; i < roles.size(); i++) {
-      Optional<PaintedCoat> coat =
-          roles.get(i).coat(book.freshId(), file.samples().get(i).reading().kept());
+    for (ChosenRow row : rows) {
+      Optional<PaintedCoat> coat = row.role().coat(book.freshId(), row.reading().kept());
       if (coat.isPresent()) {
         PaintedCoat kept = coat.get().withOrigin(today.get(), source);
         if (kept.over() == PaintedCoat.Ground.PAPER && paper.isPresent()) {
@@ -219,8 +216,7 @@ public final class PageModel {
       if (Files.size(path) > MOST_BYTES) {
         return new Opened(Optional.empty(), PaintPageWords.tooLarge(name));
       }
-      return new Opened(
-          Optional.of(ReadingFile.read(Files.readAllLines(path, StandardCharsets.UTF_8))), "");
+      return new Opened(Optional.of(ReadingFile.read(Files.readAllBytes(path))), "");
     } catch (IOException unreadable) {
       return new Opened(Optional.empty(), PaintPageWords.unreadable(name));
     } catch (TableFaultException broken) {

@@ -1,9 +1,7 @@
 package org.panwright.app.share;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.ChoiceBox;
@@ -11,8 +9,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
+import org.panwright.app.dialogs.ColumnChoices;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.Sentence;
@@ -23,8 +21,6 @@ import org.panwright.words.ShareWords;
 
 /** Which column holds what, and what each row of the table would do. */
 final class ImportView extends VBox {
-  private static final int MAPPINGS_ABREAST = 2;
-
   private final ImportModel model;
   private final Label summary = Sentence.of("", "strong");
   private final TableView<TakenRow> rows = new TableView<>();
@@ -54,45 +50,16 @@ final class ImportView extends VBox {
     show();
   }
 
-  private GridPane mapping() {
-    GridPane grid = new GridPane();
-    grid.getStyleClass().add("form");
-    int cell = 0;
-    for (org.panwright.kit.table.TableColumn column : model.columns()) {
-      ChoiceBox<Optional<Integer>> places = places(column);
-      Label label = new Label(ShareWords.column(column));
-      label.getStyleClass().add("soft");
-      label.setMinWidth(92);
-      label.setLabelFor(places);
-      int side = cell % MAPPINGS_ABREAST;
-      grid.add(label, 2 * side, cell / MAPPINGS_ABREAST);
-      grid.add(places, 2 * side + 1, cell / MAPPINGS_ABREAST);
-      cell++;
-    }
-    return grid;
-  }
-
-  private ChoiceBox<Optional<Integer>> places(org.panwright.kit.table.TableColumn column) {
+  private ColumnChoices<org.panwright.kit.table.TableColumn> mapping() {
     List<String> heads = model.table().columns();
-    ChoiceBox<Optional<Integer>> places = new ChoiceBox<>();
-    places.setConverter(
-        new ByLabel<>(
-            place ->
-                place.map(at -> ShareWords.place(at, heads.get(at))).orElse(ShareWords.NOT_READ)));
-    List<Optional<Integer>> all = new ArrayList<>(List.of(Optional.empty()));
-    for (int place = 0; place < heads.size(); place++) {
-      all.add(Optional.of(place));
-    }
-    places.getItems().setAll(all);
-    places.setValue(model.mappingProperty().get().place(column));
-    places.setPrefWidth(280);
-    places.setAccessibleText(ShareWords.column(column));
-    places
-        .valueProperty()
-        .addListener(
-            (property, before, now) ->
-                model.mappingProperty().set(model.mappingProperty().get().with(column, now)));
-    return places;
+    return new ColumnChoices<>(
+        model.columns(),
+        ShareWords::column,
+        place -> ShareWords.place(place, heads.get(place)),
+        heads.size(),
+        column -> model.mappingProperty().get().place(column),
+        (column, place) ->
+            model.mappingProperty().set(model.mappingProperty().get().with(column, place)));
   }
 
   private ChoiceBox<Duplicates> duplicates() {

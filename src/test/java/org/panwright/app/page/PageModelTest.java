@@ -102,10 +102,11 @@ class PageModelTest {
     List<ReadingFile> opened = new ArrayList<>();
     model.open(file, opened::add);
     assertThat(opened).hasSize(1);
-    List<CoatRole> roles =
-        opened.get(0).samples().stream().map(sample -> CoatRole.guess(sample.name())).toList();
-    assertThat(roles).containsExactly(CoatRole.PAPER, CoatRole.FULL, CoatRole.TINT);
-    model.keepRead(opened.get(0), roles, "blue.csv");
+    List<ChosenRow> rows = new ReadingsModel(opened.get(0)).chosen();
+    assertThat(rows)
+        .extracting(ChosenRow::role)
+        .containsExactly(CoatRole.PAPER, CoatRole.FULL, CoatRole.TINT);
+    model.keepRead(rows, "blue.csv");
     assertThat(page().coats())
         .hasSize(2)
         .allSatisfy(
@@ -119,13 +120,13 @@ class PageModelTest {
 
   @ParameterizedTest(name = "{0}")
   @CsvSource({
-    "no number, 'sample,LAB_L,LAB_A,LAB_B\nfull,34,x,-44', 'line 2, column LAB_A'",
-    "no readings, 'sample,paint\nfull,blue', neither reflectances",
     "nothing, '', no table",
-    "too light, 'sample,LAB_L,LAB_A,LAB_B\nfull,340,0,0', 'line 2, column LAB_L'"
+    "a cell too few, 'sample,LAB_L,LAB_A,LAB_B\nfull,34,-44', 'line 2: 3 cells where there are 4'",
+    "a column twice, 'LAB_L,LAB_A,LAB_A\n34,4,-44', 'the column “LAB_A” twice'",
+    "a quote that never ends, 'sample,LAB_L\n\"full,34', ends at line 2"
   })
-  void aBrokenFileIsNamedByRowAndColumnAndKeepsNothing(String what, String text, String said)
-      throws Exception {
+  void aFileThatIsNoTableIsRefusedWithTheReasonAndKeepsNothing(
+      String what, String text, String said) throws Exception {
     Path file = folder.resolve("broken.csv");
     Files.writeString(file, text);
     List<ReadingFile> opened = new ArrayList<>();
