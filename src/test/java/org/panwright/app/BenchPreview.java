@@ -77,7 +77,9 @@ public final class BenchPreview extends Application {
             new StackPane(),
             PlanView.USUAL);
     Scene scene = new Scene(bench, 1280, 740);
-    scene.getStylesheets().setAll((args.contains("dark") ? Theme.DARK : Theme.LIGHT).sheets());
+    Theme theme = args.contains("dark") ? Theme.DARK : Theme.LIGHT;
+    scene.getStylesheets().setAll(theme.sheets());
+    theme.putOn(bench);
     stage.setScene(scene);
     stage.show();
     if (args.contains("carry")) {

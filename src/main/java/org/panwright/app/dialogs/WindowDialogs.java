@@ -14,6 +14,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Dialog;
+import javafx.scene.control.DialogPane;
 import javafx.scene.control.Label;
 import javafx.stage.FileChooser;
 import javafx.stage.Modality;
@@ -109,11 +110,12 @@ public final class WindowDialogs implements Dialogs {
       dialog.initOwner(owner);
     }
     dialog.initModality(Modality.WINDOW_MODAL);
-    looks.dress(dialog.getDialogPane().getStylesheets());
+    DialogPane pane = dialog.getDialogPane();
+    looks.dress(pane.getStylesheets(), pane);
     try {
       return dialog.showAndWait();
     } finally {
-      looks.undress(dialog.getDialogPane().getStylesheets());
+      looks.undress(pane);
     }
   }
 

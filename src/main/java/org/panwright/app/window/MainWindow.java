@@ -84,7 +84,7 @@ public final class MainWindow {
    */
   public void on(Stage stage) {
     Scene scene = new Scene(frame, stage.getWidth(), stage.getHeight());
-    looks.dress(scene.getStylesheets());
+    looks.dress(scene.getStylesheets(), frame);
     FieldKeys.passOn(scene, undo, redo);
     stage.setScene(scene);
     stage.setMinWidth(LEAST_WIDTH);

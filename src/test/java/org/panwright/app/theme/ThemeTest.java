@@ -3,11 +3,7 @@ package org.panwright.app.theme;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javafx.css.CssParser;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.Test;
@@ -62,7 +58,8 @@ class ThemeTest {
     "DARK, text-on-accent, accent-hover"
   })
   void textCanBeReadOnItsGround(Theme theme, String text, String ground) throws IOException {
-    assertThat(contrast(role(theme, text), role(theme, ground))).isGreaterThanOrEqualTo(AA_TEXT);
+    assertThat(contrast(RoleColours.of(theme, text), RoleColours.of(theme, ground)))
+        .isGreaterThanOrEqualTo(AA_TEXT);
   }
 
   @ParameterizedTest(name = "{0}: {1} on {2}")
@@ -73,28 +70,20 @@ class ThemeTest {
     "DARK, line-strong, surface-raised"
   })
   void whatMarksAFieldCanBeSeen(Theme theme, String mark, String ground) throws IOException {
-    assertThat(contrast(role(theme, mark), role(theme, ground))).isGreaterThanOrEqualTo(AA_SHAPE);
+    assertThat(contrast(RoleColours.of(theme, mark), RoleColours.of(theme, ground)))
+        .isGreaterThanOrEqualTo(AA_SHAPE);
   }
 
   @ParameterizedTest
   @EnumSource(Theme.class)
   void theGroundRoundSwatchesHasNoHue(Theme theme) throws IOException {
-    assertThat(role(theme, "swatch-surround").getSaturation()).isZero();
-    assertThat(role(theme, "surface").getSaturation()).isZero();
+    assertThat(RoleColours.of(theme, "swatch-surround").getSaturation()).isZero();
+    assertThat(RoleColours.of(theme, "surface").getSaturation()).isZero();
   }
 
   @Test
   void blackOnWhiteHasTheContrastOfTheStandard() {
     assertThat(contrast(Color.BLACK, Color.WHITE)).isEqualTo(21);
-  }
-
-  private static Color role(Theme theme, String name) throws IOException {
-    try (InputStream in = URI.create(theme.sheets().get(0)).toURL().openStream()) {
-      String sheet = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      Matcher found = Pattern.compile("-pw-" + name + ": (#[0-9a-f]{6});").matcher(sheet);
-      assertThat(found.find()).as("role " + name).isTrue();
-      return Color.web(found.group(1));
-    }
   }
 
   /** WCAG 2.1, contrast ratio: (L1 + 0.05) / (L2 + 0.05), the lighter first. */
