@@ -3,6 +3,8 @@ package org.panwright.app;
 import java.time.LocalDate;
 import java.util.List;
 import javafx.application.Platform;
+import org.panwright.app.chart.ChartModel;
+import org.panwright.app.chart.ChartSide;
 import org.panwright.app.swatches.BlankSheet;
 import org.panwright.app.swatches.Learning;
 import org.panwright.app.swatches.PictureModel;
@@ -14,6 +16,7 @@ import org.panwright.app.swatches.SwatchesView;
 final class SwatchesDesk {
   private final Means means;
   private final SheetModel sheet;
+  private final ChartModel chart;
   private final SwatchesView view;
 
   SwatchesDesk(Means means) {
@@ -29,12 +32,23 @@ final class SwatchesDesk {
             means.workers().reading(),
             Platform::runLater,
             means.faults()::take);
+    chart =
+        new ChartModel(
+            means.session(),
+            pictures,
+            means.library(),
+            learning(),
+            means.workers().reading(),
+            Platform::runLater,
+            means.faults()::take);
     BlankSheet blank =
         new BlankSheet(
             means.session(), means.workers().files(), Platform::runLater, means.faults()::take);
     view =
         new SwatchesView(
-            pictures, List.of(new SheetSide(sheet, blank, means.dialogs())), means.dialogs());
+            pictures,
+            List.of(new SheetSide(sheet, blank, means.dialogs()), new ChartSide(chart)),
+            means.dialogs());
   }
 
   /** The view. */
@@ -44,7 +58,7 @@ final class SwatchesDesk {
 
   /** Whether what is shown is of the picture and the kit as they are now. */
   boolean isSettled() {
-    return sheet.isSettled();
+    return sheet.isSettled() && chart.isSettled();
   }
 
   private Learning learning() {

@@ -2,6 +2,7 @@ package org.panwright.app.swatches;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -19,6 +20,7 @@ public final class Corners implements PictureMarks {
   private final ReadOnlyObjectWrapper<List<Point>> places = new ReadOnlyObjectWrapper<>(List.of());
   private final ObjectProperty<List<List<Point>>> outlines = new SimpleObjectProperty<>(List.of());
   private final IntegerProperty picked = new SimpleIntegerProperty(0);
+  private Consumer<Point> pointed = place -> {};
   private double right;
   private double bottom;
   private boolean placed;
@@ -105,9 +107,14 @@ public final class Corners implements PictureMarks {
     places.set(List.copyOf(moved));
   }
 
+  /** Says what is done when the painter points at a place that is no corner. */
+  public void whenPointedAt(Consumer<Point> then) {
+    pointed = then;
+  }
+
   @Override
   public void pointAt(Point place) {
-    // There are four, and they are moved.
+    pointed.accept(place);
   }
 
   @Override

@@ -13,19 +13,21 @@ import org.panwright.paint.CoatReading;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.Wash;
 
-/** The agreeing cells of a chart as coats of their first paints. */
+/** Cells of a chart as coats of their first paints. */
 public final class GridCoats {
   private GridCoats() {}
 
   /**
    * The coats by paint. A coat's id is made from its paints, so that the same chart read again
    * takes the place of the first reading.
+   *
+   * @param cells those to learn from; colours the picture cannot hold are left out
    */
   public static Map<String, List<PaintedCoat>> of(
-      GridJudgement judgement, GridShape shape, LocalDate day, String source) {
+      List<JudgedCell> cells, GridShape shape, LocalDate day, String source) {
     Map<String, List<PaintedCoat>> coats = new LinkedHashMap<>();
-    for (JudgedCell judged : judgement.cells()) {
-      if (judged.verdict() == CellVerdict.AGREES && !judged.cell().patch().isBeyondPicture()) {
+    for (JudgedCell judged : cells) {
+      if (!judged.cell().patch().isBeyondPicture()) {
         coats
             .computeIfAbsent(judged.cell().content().first(), unused -> new ArrayList<>())
             .add(coat(judged, shape).withOrigin(day, source));

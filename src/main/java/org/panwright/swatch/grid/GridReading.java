@@ -85,4 +85,12 @@ public record GridReading(
     }
     return new GridReading(grid, survey.paper(), cells, survey.notes());
   }
+
+  /** The same with two of its cells taken to hold what the other was meant to. */
+  public GridReading withExchanged(int first, int second) {
+    List<CellReading> changed = new ArrayList<>(cells);
+    changed.set(first, cells.get(first).holding(cells.get(second).content()));
+    changed.set(second, cells.get(second).holding(cells.get(first).content()));
+    return new GridReading(grid, paper, changed, notes);
+  }
 }

@@ -66,13 +66,20 @@ public record PaintedGrid(
           ? Optional.of(new CellContent(rowPaints.get(at), Optional.empty(), 1, Wash.CREAM))
           : Optional.empty();
     }
-    if (shape == GridShape.TRIANGLE && column > row) {
+    if (shape.leavesBare(row, column)) {
       return Optional.empty();
     }
     String first = rowPaints.get(row);
     Optional<String> second = Optional.of(columnPaints.get(column)).filter(id -> !id.equals(first));
-    double parts = shape == GridShape.ROW_LEADS ? LEADING_PARTS : 1;
-    return Optional.of(new CellContent(first, second, parts, wash(row, column)));
+    return Optional.of(new CellContent(first, second, rowParts(), wash(row, column)));
+  }
+
+  private double rowParts() {
+    return switch (shape) {
+      case ROW_LEADS -> LEADING_PARTS;
+      case COLUMN_LEADS -> 1 / LEADING_PARTS;
+      default -> 1;
+    };
   }
 
   private Wash wash(int row, int column) {
@@ -84,7 +91,12 @@ public record PaintedGrid(
 
   /** Where a cell is read, clear of its edges. */
   public Zone zone(int row, int column) {
-    return new Zone(column, row, 1, 1).inner(EDGE);
+    return square(row, column).inner(EDGE);
+  }
+
+  /** The whole square of a cell. */
+  public Zone square(int row, int column) {
+    return new Zone(column, row, 1, 1);
   }
 
   /** Where bare paper is looked for: beside and below the chart, and in cells left bare. */

@@ -5,40 +5,23 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
-import org.panwright.kit.Box;
-import org.panwright.kit.Fill;
-import org.panwright.kit.Filling;
-import org.panwright.kit.Kit;
-import org.panwright.kit.Lineup;
-import org.panwright.kit.Well;
-import org.panwright.kit.WellKind;
-import org.panwright.mixing.TintLoad;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Paper;
-import org.panwright.paint.Shelf;
 import org.panwright.paint.WashStrengths;
-import org.panwright.print.ChartOptions;
-import org.panwright.print.MixingChart;
-import org.panwright.print.PaperFormat;
-import org.panwright.print.Papers;
 import org.panwright.store.PigmentLibraryReader;
 import org.panwright.swatch.PaintLoad;
-import org.panwright.swatch.picture.Homography;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.picture.PictureFile;
 import org.panwright.swatch.picture.Point;
-import org.panwright.swatch.picture.Zone;
 import org.panwright.swatch.sheet.InventedShelf;
 import org.panwright.swatch.sheet.PaintedPage;
 import org.panwright.swatch.sheet.ReadingFault;
@@ -52,6 +35,7 @@ import org.panwright.swatch.sheet.SimulatedCamera;
 class PaintedGridTest {
   private static final List<String> PAINTS =
       List.of("yellow", "orange red", "rose", "blue", "green", "earth");
+  private static final PaintedCharts CHARTS = new PaintedCharts(PAINTS);
   private static final Lab PAPER = Light.D65.lab(PaintedPage.PAPER);
   private static final SimulatedCamera CAMERA = SimulatedCamera.phone(1300, 1700);
 
@@ -59,7 +43,7 @@ class PaintedGridTest {
 
   @Test
   void aRightlyPaintedChartAgrees() throws Exception {
-    GridJudgement judgement = judge(truth(), PAINTS);
+    GridJudgement judgement = judge(CHARTS.truth(), PAINTS);
 
     assertThat(judgement.cells()).hasSize(36);
     assertThat(told(judgement, CellVerdict.EXCHANGED, CellVerdict.DISAGREES)).isEmpty();
@@ -69,7 +53,7 @@ class PaintedGridTest {
 
   @Test
   void exchangedAndDirtyCellsAreFound() throws Exception {
-    Map<List<Integer>, List<PaintLoad>> cells = truth();
+    Map<List<Integer>, List<PaintLoad>> cells = CHARTS.truth();
     List<PaintLoad> green = cells.get(List.of(0, 3));
     cells.put(List.of(0, 3), cells.get(List.of(2, 5)));
     cells.put(List.of(2, 5), green);
@@ -87,9 +71,39 @@ class PaintedGridTest {
     assertThat(cell(judgement, 1, 0).verdict()).isEqualTo(CellVerdict.DISAGREES);
     assertThat(judgement.cells().stream().filter(c -> c.verdict() == CellVerdict.AGREES))
         .hasSize(33);
-    assertThat(GridCoats.of(judgement, GridShape.SQUARE, java.time.LocalDate.EPOCH, "").values())
-        .flatExtracting(coats -> coats)
-        .hasSizeLessThanOrEqualTo(33);
+  }
+
+  @Test
+  void cellsTakenAsExchangedHoldWhatTheOtherWasMeantTo() throws Exception {
+    GridReading reading =
+        read(CHARTS.truth(), PaintedGrid.ofPairs(GridShape.SQUARE, PAINTS)).withExchanged(1, 20);
+
+    GridReading right = reading.withExchanged(1, 20);
+
+    CellReading first = reading.cells().get(1);
+    assertThat(first.content()).isEqualTo(right.cells().get(20).content());
+    assertThat(first.patch()).isEqualTo(right.cells().get(1).patch());
+    assertThat(right.cells().get(1).content().second()).contains("orange red");
+  }
+
+  @Test
+  void theLeadingPaintAndTheHalfPaintedAreThoseOfTheShape() {
+    List<String> two = List.of("yellow", "blue");
+    PaintedGrid columns = PaintedGrid.ofPairs(GridShape.COLUMN_LEADS, two);
+    PaintedGrid lower = PaintedGrid.ofPairs(GridShape.LOWER_TRIANGLE, two);
+    PaintedGrid upper = PaintedGrid.ofPairs(GridShape.UPPER_TRIANGLE, two);
+
+    // Three parts of the column's blue to one of the row's yellow.
+    assertThat(columns.content(0, 1))
+        .hasValueSatisfying(
+            content -> {
+              assertThat(content.first()).isEqualTo("yellow");
+              assertThat(content.firstParts()).isEqualTo(1 / 3.0);
+            });
+    assertThat(lower.content(0, 1)).isEmpty();
+    assertThat(lower.content(1, 0)).isPresent();
+    assertThat(upper.content(0, 1)).isPresent();
+    assertThat(upper.content(1, 0)).isEmpty();
   }
 
   @Test
@@ -99,7 +113,7 @@ class PaintedGridTest {
 
     GridJudgement judgement =
         GridJudgement.of(
-            read(truth(), grid), estimates(), Paper.WHITE, WashStrengths.USUAL, () -> false);
+            read(CHARTS.truth(), grid), estimates(), Paper.WHITE, WashStrengths.USUAL, () -> false);
 
     assertThat(judgement.exchangedLabels())
         .hasValueSatisfying(
@@ -112,7 +126,7 @@ class PaintedGridTest {
 
   @Test
   void aChartPaintedToTheEdgeOfADarkTableHasNoBarePaper() throws Exception {
-    Path file = CAMERA.save(page(truth()), folder.resolve("chart.jpg"));
+    Path file = CAMERA.save(CHARTS.page(CHARTS.truth()), folder.resolve("chart.jpg"));
     Picture picture = PictureFile.read(file, share -> {}, () -> false);
     List<Point> table =
         List.of(new Point(5, 5), new Point(60, 5), new Point(60, 60), new Point(5, 60));
@@ -138,10 +152,10 @@ class PaintedGridTest {
 
   private GridReading read(Map<List<Integer>, List<PaintLoad>> cells, PaintedGrid grid)
       throws Exception {
-    PaintedPage page = page(cells);
+    PaintedPage page = CHARTS.page(cells);
     Path file = CAMERA.save(page, folder.resolve("chart.jpg"));
     Picture picture = PictureFile.read(file, share -> {}, () -> false);
-    return GridReading.of(picture, corners(page), grid, PAPER, List.of());
+    return GridReading.of(picture, CHARTS.corners(page, CAMERA), grid, PAPER, List.of());
   }
 
   /** What a painter knows before: the estimates from the pigments' names. */
@@ -151,66 +165,6 @@ class PaintedGridTest {
       known.put(paint.id(), paint.optics(PigmentLibraryReader.read()));
     }
     return known;
-  }
-
-  /** Equal strength by the true optics, a little uneven from cell to cell. */
-  private static Map<List<Integer>, List<PaintLoad>> truth() {
-    Map<List<Integer>, List<PaintLoad>> cells = new HashMap<>();
-    for (int row = 0; row < 6; row++) {
-      for (int column = 0; column < 6; column++) {
-        double load = 0.25 * (1 + 0.3 * Math.sin(row * 5 + column * 3));
-        String a = PAINTS.get(row);
-        String b = PAINTS.get(column);
-        double ta = TintLoad.of(InventedShelf.OPTICS.get(a), Paper.WHITE);
-        double tb = TintLoad.of(InventedShelf.OPTICS.get(b), Paper.WHITE);
-        cells.put(
-            List.of(row, column),
-            row == column
-                ? List.of(new PaintLoad(a, load))
-                : List.of(
-                    new PaintLoad(a, load * ta / (ta + tb)),
-                    new PaintLoad(b, load * tb / (ta + tb))));
-      }
-    }
-    return cells;
-  }
-
-  private static PaintedPage page(Map<List<Integer>, List<PaintLoad>> cells) {
-    Papers papers = papers();
-    PaintedPage page = new PaintedPage(papers, 0);
-    List<Zone> outlines = PaintedPage.outlines(papers.sheets().get(0));
-    cells.forEach((at, paints) -> page.paint(outlines.get(6 * at.get(0) + at.get(1)), paints));
-    return page;
-  }
-
-  private static Papers papers() {
-    List<Well> wells = new ArrayList<>();
-    Map<String, Filling> fillings = new LinkedHashMap<>();
-    for (int i = 0; i < PAINTS.size(); i++) {
-      wells.add(new Well("w" + i, "" + (i + 1), WellKind.HALF_PAN, 3 + 17 * i, 3, 16, 19));
-      fillings.put("w" + i, new Filling(PAINTS.get(i), Fill.FULL));
-    }
-    Box box = new Box("box", "tin", 110, 30, 110, 30, wells);
-    Kit kit =
-        Kit.empty("invented")
-            .withShelf(new Shelf(InventedShelf.paints()))
-            .withBoxes(List.of(box), List.of(new Lineup("l", "six", "box", fillings)));
-    return MixingChart.of(
-        kit,
-        "l",
-        PigmentLibraryReader.read(),
-        new ChartOptions(ChartOptions.Shape.SQUARE, OptionalDouble.empty(), PaperFormat.A4, false));
-  }
-
-  /** Where the chart's corners come to lie: the camera's own knowledge. */
-  private static List<Point> corners(PaintedPage page) {
-    List<Zone> outlines = PaintedPage.outlines(papers().sheets().get(0));
-    Zone first = outlines.get(0);
-    Zone last = outlines.get(35);
-    Homography camera = CAMERA.place(page);
-    Zone whole =
-        new Zone(first.x(), first.y(), last.right() - first.x(), last.bottom() - first.y());
-    return camera.map(whole);
   }
 
   /** Cells of these verdicts, in short. */

@@ -1,0 +1,479 @@
+package org.panwright.app.chart;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleIntegerProperty;
+import org.panwright.app.Session;
+import org.panwright.app.fx.Latest;
+import org.panwright.app.swatches.Corners;
+import org.panwright.app.swatches.Learning;
+import org.panwright.app.swatches.PictureModel;
+import org.panwright.app.swatches.ShownPicture;
+import org.panwright.colour.Lab;
+import org.panwright.colour.Light;
+import org.panwright.kit.Kit;
+import org.panwright.paint.Optics;
+import org.panwright.paint.Paint;
+import org.panwright.paint.PaintedCoat;
+import org.panwright.paint.PigmentLibrary;
+import org.panwright.swatch.FitRefusal;
+import org.panwright.swatch.FitRefusedException;
+import org.panwright.swatch.grid.CellReading;
+import org.panwright.swatch.grid.CellVerdict;
+import org.panwright.swatch.grid.ExchangedLabels;
+import org.panwright.swatch.grid.GridCoats;
+import org.panwright.swatch.grid.GridJudgement;
+import org.panwright.swatch.grid.GridReading;
+import org.panwright.swatch.grid.JudgedCell;
+import org.panwright.swatch.grid.PaintedGrid;
+import org.panwright.swatch.picture.Picture;
+import org.panwright.swatch.picture.Point;
+import org.panwright.swatch.sheet.ReadingFault;
+import org.panwright.swatch.sheet.ReadingFaultException;
+import org.panwright.words.ChartReadingWords;
+
+/**
+ * A hand-painted chart on the picture: its cells beside what they foretell of each other, and what
+ * the paints learn from those that are kept. Nothing is read before the corners are put in place.
+ * Reading, comparing and fitting run away from the JavaFX thread; the newest request wins.
+ */
+public final class ChartModel {
+  /** No cell. */
+  static final int NONE = -1;
+
+  private final Session session;
+  private final PictureModel pictures;
+  private final PigmentLibrary library;
+  private final Learning learning;
+  private final Consumer<RuntimeException> failures;
+  private final Latest<Read> reading;
+  private final Latest<Compared> comparing;
+  private final Corners corners = new Corners();
+  private final ReadOnlyObjectWrapper<ChartPlan> plan;
+  private final ReadOnlyObjectWrapper<ChartState> state =
+      new ReadOnlyObjectWrapper<>(ChartState.NONE);
+  private final IntegerProperty picked = new SimpleIntegerProperty(NONE);
+  private final Map<Place, Boolean> said = new HashMap<>();
+  private final List<List<Place>> exchanged = new ArrayList<>();
+  private Optional<GridReading> read = Optional.empty();
+  private boolean chosen;
+  private boolean untouched = true;
+
+  private record Place(int row, int column) {
+    static Place of(CellReading cell) {
+      return new Place(cell.row(), cell.column());
+    }
+  }
+
+  private record Read(Optional<GridReading> reading, Optional<ReadingFault> fault) {}
+
+  private record Compared(Optional<GridJudgement> judgement, Optional<FitRefusal> refusal) {}
+
+  /**
+   * @param learning what the paints learn
+   * @param away where charts are read and compared
+   * @param home the JavaFX thread
+   * @param failures told of faults of the program
+   */
+  public ChartModel(
+      Session session,
+      PictureModel pictures,
+      PigmentLibrary library,
+      Learning learning,
+      Executor away,
+      Executor home,
+      Consumer<RuntimeException> failures) {
+    this.session = session;
+    this.pictures = pictures;
+    this.library = library;
+    this.learning = learning;
+    this.failures = failures;
+    reading = new Latest<>(away, home);
+    comparing = new Latest<>(away, home);
+    plan = new ReadOnlyObjectWrapper<>(ChartPlan.of(session.kit(), session.lineup()));
+    pictures.pictureProperty().addListener((property, before, now) -> now.ifPresent(this::layOn));
+    corners.placesProperty().addListener(changed -> refresh());
+    corners.whenPointedAt(this::pickAt);
+    picked.addListener(changed -> outline());
+    session.lineupProperty().addListener(changed -> followLineup());
+    session
+        .historyProperty()
+        .addListener(
+            (property, before, now) -> {
+              boolean same =
+                  before.kit().shelf().equals(now.kit().shelf())
+                      && before.kit().paper().equals(now.kit().paper());
+              if (!same) {
+                follow(now.kit());
+              }
+            });
+  }
+
+  /** What the painter says the chart holds. */
+  ReadOnlyObjectProperty<ChartPlan> planProperty() {
+    return plan.getReadOnlyProperty();
+  }
+
+  /** What is known of the chart. */
+  ReadOnlyObjectProperty<ChartState> stateProperty() {
+    return state.getReadOnlyProperty();
+  }
+
+  /** The place in the list of cells of the one looked at, or {@link #NONE}. */
+  IntegerProperty pickedProperty() {
+    return picked;
+  }
+
+  /** The cell looked at. */
+  Optional<ChartCell> picked() {
+    int at = picked.get();
+    List<ChartCell> cells = state.get().cells();
+    return at >= 0 && at < cells.size() ? Optional.of(cells.get(at)) : Optional.empty();
+  }
+
+  /** The outer corners of the chart. */
+  public Corners corners() {
+    return corners;
+  }
+
+  /** The kit's paints, to choose from. */
+  List<Paint> paints() {
+    return session.kit().shelf().paints();
+  }
+
+  /** A paint's name. */
+  String name(String paintId) {
+    return session.kit().shelf().find(paintId).map(Paint::name).orElse("");
+  }
+
+  /** Says whether a chart is what is looked for on the picture. */
+  void setChosen(boolean now) {
+    chosen = now;
+    refresh();
+  }
+
+  /** Says what the chart holds; what was said of single cells counts no more. */
+  void setPlan(ChartPlan changed) {
+    untouched = false;
+    change(changed);
+  }
+
+  private void change(ChartPlan changed) {
+    if (!changed.equals(plan.get())) {
+      said.clear();
+      exchanged.clear();
+      plan.set(changed);
+      refresh();
+    }
+  }
+
+  /** Looks at the cell in a row and column, if there is paint in it. */
+  void pick(int row, int column) {
+    List<ChartCell> cells = state.get().cells();
+    for (int i = 0; i < cells.size(); i++) {
+      if (cells.get(i).isAt(row, column)) {
+        picked.set(i);
+      }
+    }
+  }
+
+  /** Looks at the next painted cell in a direction. */
+  void step(int down, int right) {
+    Optional<PaintedGrid> grid = state.get().grid();
+    if (grid.isEmpty() || picked().isEmpty()) {
+      picked.set(state.get().cells().isEmpty() ? NONE : 0);
+      return;
+    }
+    int row = picked().get().reading().row() + down;
+    int column = picked().get().reading().column() + right;
+    int before = picked.get();
+    while (picked.get() == before
+        && row >= 0
+        && column >= 0
+        && row < grid.get().rows()
+        && column < grid.get().columns()) {
+      pick(row, column);
+      row += down;
+      column += right;
+    }
+  }
+
+  /** Says whether the paints are to learn from the cell looked at. */
+  void keepPicked(boolean kept) {
+    picked()
+        .filter(cell -> !cell.isBeyondPicture())
+        .ifPresent(
+            cell -> {
+              said.put(Place.of(cell.reading()), kept);
+              List<ChartCell> cells = new ArrayList<>(state.get().cells());
+              cells.set(picked.get(), new ChartCell(cell.reading(), cell.judged(), kept));
+              state.set(state.get().withCells(cells));
+            });
+  }
+
+  /** Takes the cell looked at and its partner to hold what the other was meant to. */
+  void exchangePicked() {
+    List<ChartCell> cells = state.get().cells();
+    picked()
+        .filter(cell -> cell.partner().isPresent())
+        .ifPresent(
+            cell -> {
+              CellReading other = cells.get(cell.partner().getAsInt()).reading();
+              exchanged.add(List.of(Place.of(cell.reading()), Place.of(other)));
+              refresh();
+            });
+  }
+
+  /** Exchanges the labels that look exchanged. */
+  void exchangeLabels() {
+    state
+        .get()
+        .labels()
+        .ifPresent(l -> setPlan(plan.get().withExchanged(l.rows(), l.first(), l.second())));
+  }
+
+  /** Whether there are cells to keep and nothing is under way. */
+  boolean canKeep() {
+    return state.get().work() == ChartState.Work.NOTHING && !coats().isEmpty();
+  }
+
+  /**
+   * Fits the paints to the kept cells and all coats they had, then keeps both as one edit.
+   *
+   * @param done told how many cells and paints it were
+   */
+  void keep(Runnable done) {
+    if (!canKeep()) {
+      return;
+    }
+    Map<String, List<PaintedCoat>> coats = coats();
+    state.set(state.get().withRefusal(Optional.empty()).working(ChartState.Work.LEARNING));
+    learning.from(
+        coats,
+        found -> {
+          state.set(state.get().withRefusal(found.refusal()).working(ChartState.Work.NOTHING));
+          found
+              .report()
+              .ifPresent(
+                  report -> {
+                    learning.keep(coats, report, source());
+                    done.run();
+                  });
+        });
+  }
+
+  /** The cells that would be kept, as coats of their paints. */
+  Map<String, List<PaintedCoat>> coats() {
+    List<JudgedCell> kept =
+        state.get().cells().stream()
+            .filter(ChartCell::kept)
+            .flatMap(cell -> cell.judged().stream())
+            .toList();
+    return GridCoats.of(kept, plan.get().shape(), learning.day(), source());
+  }
+
+  /** Whether what is shown is of the picture, the corners and the kit as they are now. */
+  public boolean isSettled() {
+    return state.get().work() == ChartState.Work.NOTHING;
+  }
+
+  private String source() {
+    return ChartReadingWords.source(
+        pictures.pictureProperty().get().map(ShownPicture::name).orElse(""));
+  }
+
+  private void layOn(ShownPicture shown) {
+    said.clear();
+    exchanged.clear();
+    corners.layOn(shown.picture());
+  }
+
+  /** Until the painter says otherwise, the chart is one of the lineup looked at. */
+  private void followLineup() {
+    if (untouched) {
+      change(ChartPlan.of(session.kit(), session.lineup()));
+    }
+  }
+
+  private void follow(Kit kit) {
+    ChartPlan within = plan.get().within(kit);
+    if (within.equals(plan.get())) {
+      refresh();
+    } else {
+      change(within);
+    }
+  }
+
+  private void refresh() {
+    comparing.cancel();
+    learning.from(Map.of(), nothing -> {});
+    Optional<ShownPicture> shown = pictures.pictureProperty().get();
+    Optional<PaintedGrid> grid = plan.get().grid();
+    boolean ready = chosen && shown.isPresent() && corners.arePlaced() && grid.isPresent();
+    if (!ready) {
+      reading.cancel();
+      read = Optional.empty();
+      show(ChartState.NONE);
+      return;
+    }
+    outline();
+    Picture picture = shown.get().picture();
+    List<Point> four = corners.placesProperty().get();
+    Lab paper = Light.D65.lab(session.kit().paper().reflectance());
+    state.set(state.get().working(ChartState.Work.READING));
+    reading.request(outdated -> read(picture, four, grid.get(), paper), this::take, this::fail);
+  }
+
+  private static Read read(Picture picture, List<Point> corners, PaintedGrid grid, Lab paper) {
+    try {
+      return new Read(
+          Optional.of(GridReading.of(picture, corners, grid, paper, List.of())), Optional.empty());
+    } catch (ReadingFaultException unreadable) {
+      return new Read(Optional.empty(), Optional.of(unreadable.fault()));
+    }
+  }
+
+  private void take(Read outcome) {
+    read = outcome.reading().map(this::exchanged);
+    if (read.isEmpty()) {
+      show(
+          new ChartState(
+              Optional.empty(),
+              List.of(),
+              List.of(),
+              Optional.empty(),
+              outcome.fault(),
+              Optional.empty(),
+              ChartState.Work.NOTHING));
+      return;
+    }
+    GridReading reading = read.get();
+    show(state(reading, former(reading), Optional.empty(), ChartState.Work.COMPARING));
+    Kit kit = session.kit();
+    Map<String, Optics> known = known(kit, reading.grid());
+    comparing.request(
+        outdated -> {
+          try {
+            return new Compared(
+                Optional.of(GridJudgement.of(reading, known, kit.paper(), kit.washes(), outdated)),
+                Optional.empty());
+          } catch (FitRefusedException refused) {
+            return new Compared(Optional.empty(), Optional.of(refused.refusal()));
+          }
+        },
+        found -> takeJudgement(reading, found),
+        this::fail);
+  }
+
+  private void takeJudgement(GridReading reading, Compared found) {
+    Map<CellReading, JudgedCell> judged = new HashMap<>();
+    found.judgement().ifPresent(j -> j.cells().forEach(cell -> judged.put(cell.cell(), cell)));
+    ChartState next =
+        state(
+            reading,
+            judged,
+            found.judgement().flatMap(GridJudgement::exchangedLabels),
+            ChartState.Work.NOTHING);
+    show(next.withRefusal(found.refusal()));
+  }
+
+  /** What was foretold of the cells that still stand as they were, until it is known anew. */
+  private Map<CellReading, JudgedCell> former(GridReading reading) {
+    Map<CellReading, JudgedCell> judged = new HashMap<>();
+    for (CellReading cell : reading.cells()) {
+      state.get().cells().stream()
+          .filter(before -> before.isAt(cell.row(), cell.column()))
+          .filter(before -> before.reading().content().equals(cell.content()))
+          .flatMap(before -> before.judged().stream())
+          .filter(before -> before.partner().isEmpty())
+          .findFirst()
+          .ifPresent(before -> judged.put(cell, before));
+    }
+    return judged;
+  }
+
+  private ChartState state(
+      GridReading reading,
+      Map<CellReading, JudgedCell> judged,
+      Optional<ExchangedLabels> labels,
+      ChartState.Work work) {
+    List<ChartCell> cells =
+        reading.cells().stream()
+            .map(cell -> cell(cell, Optional.ofNullable(judged.get(cell))))
+            .toList();
+    return new ChartState(
+        Optional.of(reading.grid()),
+        cells,
+        reading.notes(),
+        labels,
+        Optional.empty(),
+        Optional.empty(),
+        work);
+  }
+
+  private ChartCell cell(CellReading reading, Optional<JudgedCell> judged) {
+    boolean agrees = judged.filter(j -> j.verdict() == CellVerdict.AGREES).isPresent();
+    boolean kept =
+        !reading.patch().isBeyondPicture() && said.getOrDefault(Place.of(reading), agrees);
+    return new ChartCell(reading, judged, kept);
+  }
+
+  private GridReading exchanged(GridReading whole) {
+    GridReading changed = whole;
+    for (List<Place> pair : exchanged) {
+      List<Place> places = changed.cells().stream().map(Place::of).toList();
+      int first = places.indexOf(pair.get(0));
+      int second = places.indexOf(pair.get(1));
+      if (first >= 0 && second >= 0) {
+        changed = changed.withExchanged(first, second);
+      }
+    }
+    return changed;
+  }
+
+  private Map<String, Optics> known(Kit kit, PaintedGrid grid) {
+    Map<String, Optics> known = new LinkedHashMap<>();
+    List<String> ids = new ArrayList<>(grid.rowPaints());
+    ids.addAll(grid.columnPaints());
+    for (String id : ids) {
+      kit.shelf().find(id).ifPresent(paint -> known.put(id, paint.optics(library)));
+    }
+    return known;
+  }
+
+  private void show(ChartState next) {
+    Optional<Place> at = picked().map(cell -> Place.of(cell.reading()));
+    picked.set(NONE);
+    state.set(next);
+    at.ifPresent(place -> pick(place.row(), place.column()));
+    outline();
+  }
+
+  private void fail(RuntimeException fault) {
+    state.set(state.get().working(ChartState.Work.NOTHING));
+    failures.accept(fault);
+  }
+
+  private void outline() {
+    Optional<PaintedGrid> grid = plan.get().grid();
+    corners.outline(
+        grid.map(g -> ChartOutlines.of(g, corners.placesProperty().get(), picked()))
+            .orElse(List.of()));
+  }
+
+  private void pickAt(Point place) {
+    plan.get()
+        .grid()
+        .flatMap(grid -> ChartOutlines.inChart(grid, corners.placesProperty().get(), place))
+        .ifPresent(at -> pick((int) Math.floor(at.y()), (int) Math.floor(at.x())));
+  }
+}

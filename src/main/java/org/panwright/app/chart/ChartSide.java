@@ -1,0 +1,163 @@
+package org.panwright.app.chart;
+
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.panwright.app.fx.Sentence;
+import org.panwright.app.swatches.PictureMarks;
+import org.panwright.app.swatches.ReadingWay;
+import org.panwright.swatch.grid.CellVerdict;
+import org.panwright.words.ChartReadingWords;
+import org.panwright.words.PictureWords;
+import org.panwright.words.SwatchWords;
+import org.panwright.words.SwatchesWords;
+
+/** A hand-painted chart beside its picture: the cells, those that disagree, what it holds. */
+public final class ChartSide implements ReadingWay {
+  private final ChartModel model;
+  private final Label problem = Sentence.of("", "warn");
+  private final Label waiting = Sentence.of(ChartReadingWords.PLACE_CORNERS, "soft");
+  private final Label legend = Sentence.of(ChartReadingWords.LEGEND, "soft", "small");
+  private final ChartCanvas cells;
+  private final CellCard cell;
+  private final VBox remarks = new VBox(6);
+  private final Label status = Sentence.of("");
+  private final Label work = Sentence.of("", "soft", "small");
+  private final Button keep = new Button(ChartReadingWords.KEEP);
+  private final VBox content = new VBox(12);
+  private final HBox foot = new HBox(10, keep, status, work);
+
+  public ChartSide(ChartModel model) {
+    this.model = model;
+    cells = new ChartCanvas(model);
+    cell = new CellCard(model);
+    content
+        .getChildren()
+        .setAll(problem, waiting, legend, cells, cell, remarks, new ChartForm(model));
+    for (Node part : List.of(problem, waiting, legend, cells, remarks, work)) {
+      part.managedProperty().bind(part.visibleProperty());
+    }
+    keep.getStyleClass().add("primary");
+    keep.setOnAction(event -> keep());
+    foot.setAlignment(Pos.CENTER_LEFT);
+    model.stateProperty().addListener((property, before, now) -> show(now));
+    show(model.stateProperty().get());
+  }
+
+  @Override
+  public String name() {
+    return ChartReadingWords.NAME;
+  }
+
+  @Override
+  public String purpose() {
+    return ChartReadingWords.PURPOSE;
+  }
+
+  @Override
+  public String empty() {
+    return ChartReadingWords.EMPTY;
+  }
+
+  @Override
+  public String hint() {
+    return ChartReadingWords.CORNERS;
+  }
+
+  @Override
+  public PictureMarks marks() {
+    return model.corners();
+  }
+
+  @Override
+  public Region content() {
+    return content;
+  }
+
+  @Override
+  public Region foot() {
+    return foot;
+  }
+
+  @Override
+  public void setChosen(boolean chosen) {
+    status.setText("");
+    model.setChosen(chosen);
+  }
+
+  private void show(ChartState state) {
+    String why =
+        state
+            .fault()
+            .map(PictureWords::sentence)
+            .or(
+                () ->
+                    state
+                        .refusal()
+                        .map(refusal -> SwatchWords.sentence(SwatchesWords.PICTURE_FILE, refusal)))
+            .orElse("");
+    problem.setText(why);
+    problem.setVisible(!why.isEmpty());
+    waiting.setVisible(
+        !model.corners().placesProperty().get().isEmpty() && !model.corners().arePlaced());
+    boolean read = !state.cells().isEmpty();
+    legend.setVisible(read);
+    cells.setVisible(read);
+    work.setText(ChartReadingWords.work(state.work().name()));
+    work.setVisible(state.work() != ChartState.Work.NOTHING);
+    if (state.work() == ChartState.Work.READING) {
+      status.setText("");
+    }
+    keep.setDisable(!model.canKeep());
+    showRemarks(state);
+  }
+
+  private void showRemarks(ChartState state) {
+    remarks.getChildren().clear();
+    state.notes().forEach(note -> remark(PictureWords.sentence(note)));
+    state
+        .labels()
+        .ifPresent(
+            labels -> {
+              remark(ChartReadingWords.labels(labels, state.grid().orElseThrow(), model::name));
+              Button exchange = new Button(ChartReadingWords.exchangeLabels(labels.rows()));
+              exchange.setOnAction(event -> model.exchangeLabels());
+              remarks.getChildren().add(exchange);
+            });
+    List<ChartCell> odd =
+        state.cells().stream().filter(c -> c.verdict() != CellVerdict.AGREES).toList();
+    if (!state.cells().isEmpty() && state.work() == ChartState.Work.NOTHING) {
+      Label summary = Sentence.of(ChartReadingWords.summary(state.cells().size(), odd.size()));
+      remarks.getChildren().add(summary);
+    }
+    for (ChartCell cell : odd) {
+      Hyperlink link =
+          new Hyperlink(
+              ChartReadingWords.odd(
+                  cell.reading(),
+                  cell.verdict(),
+                  cell.judged().orElseThrow().distance(),
+                  model::name));
+      link.setWrapText(true);
+      link.setOnAction(event -> model.pick(cell.reading().row(), cell.reading().column()));
+      remarks.getChildren().add(link);
+    }
+    remarks.setVisible(!remarks.getChildren().isEmpty());
+  }
+
+  private void remark(String sentence) {
+    remarks.getChildren().add(Sentence.of(sentence, "warn"));
+  }
+
+  private void keep() {
+    int kept = model.coats().values().stream().mapToInt(List::size).sum();
+    int paints = model.coats().size();
+    model.keep(() -> status.setText(ChartReadingWords.kept(kept, paints)));
+  }
+}
