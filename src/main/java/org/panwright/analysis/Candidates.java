@@ -17,6 +17,7 @@ import org.panwright.analysis.Contradiction.NoPlaces;
 import org.panwright.analysis.Contradiction.ShelfTooSmall;
 import org.panwright.analysis.Contradiction.TooFewAllowed;
 import org.panwright.kit.Kit;
+import org.panwright.kit.PaintRules;
 import org.panwright.paint.Lightfastness;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
@@ -101,7 +102,7 @@ final class Candidates {
 
   /** The rules a paint breaks, worded as if it had to be in. */
   private List<Contradiction> faults(Paint paint) {
-    Conditions.Rules rules = conditions.rules();
+    PaintRules rules = conditions.rules();
     List<Contradiction> faults = new ArrayList<>();
     if (rules.ownedOnly() && paint.ownership() != Ownership.OWNED) {
       faults.add(new MustIsNotOwned(paint.id()));

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.panwright.kit.LineupWishes;
+import org.panwright.kit.PaintRules;
 import org.panwright.kit.SubjectColour;
-import org.panwright.paint.Lightfastness;
+import org.panwright.kit.Weights;
 
 /**
  * What a painter asks of a lineup to be proposed.
@@ -24,33 +26,12 @@ public record Conditions(
     int dabs,
     Set<String> must,
     Set<String> never,
-    Rules rules,
+    PaintRules rules,
     Optional<Integer> mostOfAGroup,
     Weights weights,
     List<SubjectColour> subjects) {
   /** Most wells and dabs together. */
-  public static final int MOST = 60;
-
-  /**
-   * What every proposed paint has to keep to; what the painter says must be in is not excused.
-   *
-   * @param ownedOnly only what is at hand
-   * @param singlePigment only paints of one pigment
-   * @param noCadmium no paint with a cadmium pigment
-   * @param lightfastness the worst category of ASTM D4303 allowed; unrated paints are then left out
-   */
-  public record Rules(
-      boolean ownedOnly,
-      boolean singlePigment,
-      boolean noCadmium,
-      Optional<Lightfastness> lightfastness) {
-    /** Only what is at hand. */
-    public static final Rules AT_HAND = new Rules(true, false, false, Optional.empty());
-
-    public Rules {
-      Objects.requireNonNull(lightfastness, "lightfastness");
-    }
-  }
+  public static final int MOST = LineupWishes.MOST;
 
   public Conditions {
     must = Set.copyOf(must);
@@ -71,7 +52,14 @@ public record Conditions(
   /** So many wells and dabs from what is at hand, and nothing else asked. */
   public static Conditions of(int wells, int dabs) {
     return new Conditions(
-        wells, dabs, Set.of(), Set.of(), Rules.AT_HAND, Optional.empty(), Weights.USUAL, List.of());
+        wells,
+        dabs,
+        Set.of(),
+        Set.of(),
+        PaintRules.AT_HAND,
+        Optional.empty(),
+        Weights.USUAL,
+        List.of());
   }
 
   /** How many paints in all. */
@@ -90,7 +78,7 @@ public record Conditions(
   }
 
   /** The same with other rules. */
-  public Conditions withRules(Rules changed) {
+  public Conditions withRules(PaintRules changed) {
     return new Conditions(wells, dabs, must, never, changed, mostOfAGroup, weights, subjects);
   }
 

@@ -2,6 +2,7 @@ package org.panwright.analysis;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.panwright.kit.Aim;
 
 /**
  * What every paint, pair and triad of some candidates attains, as bits, so that what a lineup

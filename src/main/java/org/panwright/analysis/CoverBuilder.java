@@ -3,6 +3,8 @@ package org.panwright.analysis;
 import java.util.Arrays;
 import java.util.List;
 import org.panwright.colour.Lab;
+import org.panwright.kit.Aim;
+import org.panwright.kit.Weights;
 
 /**
  * Turns a walk over the net into a {@link Cover}; one thread.

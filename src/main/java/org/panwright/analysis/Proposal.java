@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.panwright.kit.Aim;
 
 /**
  * A lineup the program proposes.

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.panwright.kit.Aim;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.paint.WashStrengths;
 

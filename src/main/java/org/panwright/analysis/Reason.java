@@ -1,6 +1,7 @@
 package org.panwright.analysis;
 
 import java.util.Optional;
+import org.panwright.kit.Aim;
 
 /**
  * Why a paint is in a proposal.

@@ -11,10 +11,11 @@ import org.panwright.analysis.Choice;
 import org.panwright.analysis.Chooser;
 import org.panwright.analysis.Conditions;
 import org.panwright.analysis.Proposal;
-import org.panwright.analysis.Weights;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Outing;
+import org.panwright.kit.PaintRules;
 import org.panwright.kit.SubjectColour;
+import org.panwright.kit.Weights;
 import org.panwright.paint.Lightfastness;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.store.FileProblemException;
@@ -73,7 +74,7 @@ final class Choose implements Command {
         dabs,
         names.read("must", arguments.value("must").orElse("")),
         names.read("never", arguments.value("never").orElse("")),
-        new Conditions.Rules(
+        new PaintRules(
             !arguments.has("any-paint"),
             arguments.has("single-pigment"),
             arguments.has("no-cadmium"),

@@ -33,6 +33,7 @@ public sealed interface Edit
         Edit.MuteFinding,
         Edit.TellFinding,
         Edit.SetCardMixes,
+        Edit.SetWishes,
         Edit.AddOuting,
         Edit.ChangeOuting,
         Edit.SetSubjects,
@@ -223,6 +224,14 @@ public sealed interface Edit
     @Override
     public Kit apply(Kit kit) {
       return kit.replacing(lineup(kit, lineupId).withCardMixes(mixes));
+    }
+  }
+
+  /** Changes what is asked of lineups proposed in place of one. */
+  record SetWishes(String lineupId, LineupWishes wishes) implements Edit {
+    @Override
+    public Kit apply(Kit kit) {
+      return kit.replacing(lineup(kit, lineupId).withWishes(wishes));
     }
   }
 

@@ -17,6 +17,7 @@ import java.util.Set;
  * @param fillings by well id; wells without an entry are empty
  * @param muted findings the painter does not want to be told, each once
  * @param cardMixes the mixes on its key card, each once; empty for those worth having
+ * @param wishes what is asked of lineups proposed in its place, if the painter has said anything
  */
 public record Lineup(
     String id,
@@ -24,7 +25,8 @@ public record Lineup(
     String boxId,
     Map<String, Filling> fillings,
     List<MutedFinding> muted,
-    Optional<List<KeptMix>> cardMixes) {
+    Optional<List<KeptMix>> cardMixes,
+    Optional<LineupWishes> wishes) {
   public Lineup {
     muted = List.copyOf(muted);
     cardMixes = cardMixes.map(List::copyOf);
@@ -53,7 +55,7 @@ public record Lineup(
       String boxId,
       Map<String, Filling> fillings,
       List<MutedFinding> muted) {
-    this(id, name, boxId, fillings, muted, Optional.empty());
+    this(id, name, boxId, fillings, muted, Optional.empty(), Optional.empty());
   }
 
   /** A lineup of which every finding is told. */
@@ -84,17 +86,27 @@ public record Lineup(
 
   /** The lineup with other fillings. */
   public Lineup withFillings(Map<String, Filling> changed) {
-    return new Lineup(id, name, boxId, changed, muted, cardMixes);
+    return new Lineup(id, name, boxId, changed, muted, cardMixes, wishes);
   }
 
   /** The lineup under another name. */
   public Lineup withName(String newName) {
-    return new Lineup(id, newName, boxId, fillings, muted, cardMixes);
+    return new Lineup(id, newName, boxId, fillings, muted, cardMixes, wishes);
   }
 
   /** The lineup with these mixes on its key card, or those worth having if empty. */
   public Lineup withCardMixes(Optional<List<KeptMix>> changed) {
-    return new Lineup(id, name, boxId, fillings, muted, changed);
+    return new Lineup(id, name, boxId, fillings, muted, changed, wishes);
+  }
+
+  /** The lineup for whose replacement this is asked. */
+  public Lineup withWishes(LineupWishes changed) {
+    return new Lineup(id, name, boxId, fillings, muted, cardMixes, Optional.of(changed));
+  }
+
+  /** All of it as another lineup. */
+  public Lineup as(String newId, String newName) {
+    return new Lineup(newId, newName, boxId, fillings, muted, cardMixes, wishes);
   }
 
   /** Why a finding is muted, if it is. */
@@ -106,7 +118,7 @@ public record Lineup(
   public Lineup muting(MutedFinding mute) {
     List<MutedFinding> changed = new ArrayList<>(withoutMute(mute.key()).muted);
     changed.add(mute);
-    return new Lineup(id, name, boxId, fillings, changed, cardMixes);
+    return new Lineup(id, name, boxId, fillings, changed, cardMixes, wishes);
   }
 
   /** The lineup of which a finding is told again. */
@@ -117,6 +129,7 @@ public record Lineup(
         boxId,
         fillings,
         muted.stream().filter(mute -> !mute.key().equals(key)).toList(),
-        cardMixes);
+        cardMixes,
+        wishes);
   }
 }

@@ -250,6 +250,11 @@ final class KitWriter {
         .ifPresent(
             mixes ->
                 node.set("cardMixes", list(here, "cardMixes", mixes, KeptMix::key, this::mix)));
+    lineup
+        .wishes()
+        .ifPresent(
+            wishes ->
+                node.set("wishes", new WishesWriter(this).wishes(here.child("wishes"), wishes)));
     return finish(here, node);
   }
 

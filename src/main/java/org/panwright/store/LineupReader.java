@@ -12,6 +12,7 @@ import org.panwright.kit.Fill;
 import org.panwright.kit.Filling;
 import org.panwright.kit.KeptMix;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.LineupWishes;
 import org.panwright.kit.MutedFinding;
 import org.panwright.paint.Shelf;
 
@@ -49,9 +50,15 @@ final class LineupReader {
         mixes.isPresent()
             ? Optional.of(new MixReader(reading, here).mixes(mixes))
             : Optional.empty();
+    Optional<LineupWishes> wishes =
+        reading.optional(
+            here,
+            entry.at("wishes"),
+            f -> Optional.of(new WishesReader(reading, here.child("wishes")).wishes(f)),
+            Optional.empty());
     reading.keepRest(here, entry);
     taken.add(id);
-    return new Lineup(id, name, box.id(), fillings, muted, cardMixes);
+    return new Lineup(id, name, box.id(), fillings, muted, cardMixes, wishes);
   }
 
   private List<MutedFinding> muted(Address lineup, Field list) throws BadFieldException {

@@ -1,5 +1,7 @@
 package org.panwright.words;
 
+import org.panwright.kit.PaintWish;
+
 /** Words of the view that proposes lineups. */
 public final class ChooseViewWords {
   public static final String TITLE = "Choose";
@@ -18,6 +20,10 @@ public final class ChooseViewWords {
   public static final String NO_OUTING = "no outing";
   public static final String WEIGHTS = "What counts";
   public static final String PAINTS = "Each paint";
+  public static final String PAINTS_HELP =
+      "Choose in its row, or go to a row and press left or right.";
+  public static final String CHANGED =
+      "What is asked has changed since. Propose again to see what follows.";
   public static final String FREE = "free";
   public static final String MUST = "must be in";
   public static final String KEPT = "stays where it is";
@@ -37,6 +43,21 @@ public final class ChooseViewWords {
   public static final String WHY = "Why each paint is in";
 
   private ChooseViewWords() {}
+
+  /** What is said of a paint. */
+  public static String wish(PaintWish wish) {
+    return switch (wish) {
+      case FREE -> FREE;
+      case MUST -> MUST;
+      case KEPT -> KEPT;
+      case NEVER -> NEVER;
+    };
+  }
+
+  /** What is said of a paint, for the ear. */
+  public static String said(String paint, PaintWish wish) {
+    return paint + ": " + wish(wish);
+  }
 
   /** At most so many. */
   public static String atMost(int count) {

@@ -115,6 +115,8 @@ public final class EditWords {
       return "tell a finding again";
     } else if (edit instanceof Edit.SetCardMixes e) {
       return "change the mixes on the key card of " + lineup(before, e.lineupId());
+    } else if (edit instanceof Edit.SetWishes e) {
+      return "change what is asked of " + lineup(before, e.lineupId());
     } else if (edit instanceof Edit.SetSubjects e) {
       return "change the subject colours of " + outing(before, e.outingId());
     } else if (edit instanceof Edit.AddOuting e) {

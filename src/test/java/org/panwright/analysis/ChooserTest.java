@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.panwright.kit.Kit;
+import org.panwright.kit.PaintRules;
 import org.panwright.paint.Lightfastness;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
@@ -81,7 +82,7 @@ class ChooserTest {
   void rulesKeepPaintsOut() {
     Conditions conditions =
         Conditions.of(8, 0)
-            .withRules(new Conditions.Rules(true, true, true, Optional.of(Lightfastness.II)));
+            .withRules(new PaintRules(true, true, true, Optional.of(Lightfastness.II)));
     Choice choice = choose(conditions);
 
     assertThat(choice.proposals().get(0).paints()).doesNotContain("PR108");
@@ -112,7 +113,7 @@ class ChooserTest {
             choose(
                     Conditions.of(3, 0)
                         .withMust(Set.of("PR108"))
-                        .withRules(new Conditions.Rules(true, false, true, Optional.empty())))
+                        .withRules(new PaintRules(true, false, true, Optional.empty())))
                 .contradictions())
         .containsExactly(new Contradiction.MustHoldsCadmium("PR108"));
   }
@@ -125,8 +126,7 @@ class ChooserTest {
 
     assertThat(chooser.choose(kit, conditions, () -> false, p -> {}).contradictions())
         .containsExactly(new Contradiction.MustIsNotOwned("PG7"));
-    Conditions any =
-        conditions.withRules(new Conditions.Rules(false, false, false, Optional.empty()));
+    Conditions any = conditions.withRules(new PaintRules(false, false, false, Optional.empty()));
     assertThat(chooser.choose(kit, any, () -> false, p -> {}).proposals()).hasSize(1);
   }
 

@@ -14,6 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.panwright.colour.Lab;
+import org.panwright.kit.Aim;
+import org.panwright.kit.Weights;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Paper;

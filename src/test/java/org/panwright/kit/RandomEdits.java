@@ -68,6 +68,7 @@ public final class RandomEdits {
                                               new KeptMix.Part(fresh("q"), 1)),
                                           Wash.MILK,
                                           "mud"))))),
+          kit -> any(kit.lineups()).map(l -> new Edit.SetWishes(l.id(), wishes(kit))),
           kit ->
               any(kit.lineups())
                   .flatMap(l -> any(l.muted()).map(m -> new Edit.TellFinding(l.id(), m.key()))),
@@ -178,6 +179,17 @@ public final class RandomEdits {
                         .boxed()
                         .toList())
                     .map(i -> new SwatchEdit.GoBack(p.id(), i)));
+  }
+
+  private LineupWishes wishes(Kit kit) {
+    return new LineupWishes(
+        random.nextInt(48),
+        random.nextInt(12),
+        Map.of(fresh("p"), pick(List.of(PaintWish.values()))),
+        new PaintRules(random.nextBoolean(), true, false, Optional.of(Lightfastness.II)),
+        Optional.of(1 + random.nextInt(8)),
+        Weights.USUAL.with(pick(List.of(Aim.values())), random.nextInt(10)),
+        any(kit.outings()).map(Outing::id));
   }
 
   private WashStrengths washes() {

@@ -15,6 +15,7 @@ import org.panwright.kit.Edit;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.LineupWishes;
 import org.panwright.kit.Outing;
 import org.panwright.kit.SwatchEdit;
 import org.panwright.kit.TableEdit;
@@ -56,6 +57,9 @@ class EditWordsTest {
             new Edit.ChangeLineup(lineup.withName("sea")), "rename lineup two paints to sea"),
         Arguments.of(
             new Edit.ChangeLineup(lineup.withFillings(Map.of())), "change lineup two paints"),
+        Arguments.of(
+            new Edit.SetWishes(LINEUP, LineupWishes.of(3, 0)),
+            "change what is asked of lineup two paints"),
         Arguments.of(new Edit.RemoveLineup(LINEUP), "remove lineup two paints"),
         Arguments.of(new Edit.MuteFinding(LINEUP, "hue-gap:rose", "no roses"), "mute a finding"),
         Arguments.of(new Edit.TellFinding(LINEUP, "hue-gap:rose"), "tell a finding again"),
@@ -81,7 +85,7 @@ class EditWordsTest {
   void everyKindOfEditHasWords() {
     assertThat(Edit.class.getPermittedSubclasses())
         .as("edits in the table above, or said like one of them")
-        .hasSize(26);
+        .hasSize(27);
     Lineup lineup = KIT.lineups().get(0);
     assertThat(
             EditWords.of(new TableEdit(KIT.shelf().paints(), List.of(), Optional.of(lineup)), KIT))

@@ -1,6 +1,5 @@
 package org.panwright.app.choose;
 
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,12 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import javafx.beans.property.ObjectProperty;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.SimpleObjectProperty;
 import org.panwright.analysis.Arranger;
 import org.panwright.analysis.Choice;
 import org.panwright.analysis.Chooser;
@@ -30,8 +29,13 @@ import org.panwright.kit.Edit;
 import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.LineupWishes;
+import org.panwright.kit.Outing;
+import org.panwright.kit.PaintWish;
+import org.panwright.kit.SubjectColour;
 import org.panwright.kit.WellKind;
 import org.panwright.paint.Ownership;
+import org.panwright.paint.Paint;
 import org.panwright.words.ChooseWords;
 
 /** Conditions, the search that follows them, and what it proposes; knows no control. */
@@ -40,7 +44,7 @@ public final class ChooseModel {
   static final int MOST_WELLS = 48;
 
   /** Most paints as dabs that can be asked for. */
-  static final int MOST_DABS = Conditions.MOST - MOST_WELLS;
+  static final int MOST_DABS = LineupWishes.MOST - MOST_WELLS;
 
   private static final int USUAL_WELLS = 12;
 
@@ -50,16 +54,15 @@ public final class ChooseModel {
   private final Executor home;
   private final Consumer<RuntimeException> failures;
   private final Latest<Choice> choosing;
-  private final ObjectProperty<Conditions> conditions = new SimpleObjectProperty<>();
-  private final Map<String, Wish> wishes = new HashMap<>();
+  private final ReadOnlyObjectWrapper<LineupWishes> wishes = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<Optional<Chosen>> chosen =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Optional<Chooser.Progress>> progress =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyBooleanWrapper running = new ReadOnlyBooleanWrapper();
 
-  /** A choice with the kit and the box it was made for. */
-  record Chosen(Kit kit, Choice choice) {}
+  /** A choice with what it was made from. */
+  record Chosen(Kit kit, LineupWishes wishes, Choice choice) {}
 
   /**
    * @param away where lineups are sought, a thread of its own
@@ -79,19 +82,24 @@ public final class ChooseModel {
     this.home = home;
     this.failures = failures;
     choosing = new Latest<>(away, home);
-    conditions.set(usual());
-    session.historyProperty().addListener(changed -> forgetTheGone());
+    session.lineupProperty().addListener(changed -> follow());
+    follow();
+  }
+
+  /** What is kept with the lineup looked at; the usual as long as nothing is. */
+  private void follow() {
+    wishes.set(session.lineup().flatMap(Lineup::wishes).orElseGet(this::usual));
   }
 
   /** As many paints as the box has places, or as are owned if these are fewer. */
-  private Conditions usual() {
+  private LineupWishes usual() {
     int owned =
         (int)
             session.kit().shelf().paints().stream()
                 .filter(paint -> paint.ownership() == Ownership.OWNED)
                 .count();
     int wells = Math.min(MOST_WELLS, Math.min(owned, wells(false, USUAL_WELLS)));
-    return Conditions.of(wells, Math.min(MOST_DABS, Math.min(owned - wells, wells(true, 0))));
+    return LineupWishes.of(wells, Math.min(MOST_DABS, Math.min(owned - wells, wells(true, 0))));
   }
 
   private int wells(boolean dabs, int otherwise) {
@@ -110,9 +118,23 @@ public final class ChooseModel {
     return session;
   }
 
-  /** Everything asked but for the wishes on single paints. */
-  ObjectProperty<Conditions> conditionsProperty() {
-    return conditions;
+  /** What is asked in place of the lineup looked at. */
+  ReadOnlyObjectProperty<LineupWishes> wishesProperty() {
+    return wishes.getReadOnlyProperty();
+  }
+
+  /** Asks something else, which is kept with the lineup looked at. */
+  void ask(UnaryOperator<LineupWishes> change) {
+    LineupWishes changed = change.apply(wishes.get());
+    if (changed.equals(wishes.get())) {
+      return;
+    }
+    Optional<Lineup> looked = session.lineup();
+    if (looked.isPresent()) {
+      session.perform(new Edit.SetWishes(looked.get().id(), changed));
+    } else {
+      wishes.set(changed);
+    }
   }
 
   ReadOnlyObjectProperty<Optional<Chosen>> chosenProperty() {
@@ -132,16 +154,21 @@ public final class ChooseModel {
     return !running.get();
   }
 
-  Wish wish(String paintId) {
-    return wishes.getOrDefault(paintId, Wish.FREE);
+  /** What can be said of a paint. */
+  List<PaintWish> choices(String paintId) {
+    return sits(paintId)
+        ? List.of(PaintWish.FREE, PaintWish.MUST, PaintWish.KEPT, PaintWish.NEVER)
+        : List.of(PaintWish.FREE, PaintWish.MUST, PaintWish.NEVER);
   }
 
-  void wish(String paintId, Wish wish) {
-    wishes.put(paintId, wish);
+  /** What is said of a paint; one that sits nowhere can only be asked to be in. */
+  PaintWish wish(String paintId) {
+    PaintWish said = wishes.get().of(paintId);
+    return said == PaintWish.KEPT && !sits(paintId) ? PaintWish.MUST : said;
   }
 
   /** Whether a paint sits in the lineup looked at, so that it can stay where it is. */
-  boolean sits(String paintId) {
+  private boolean sits(String paintId) {
     return session
         .lineup()
         .filter(
@@ -154,7 +181,7 @@ public final class ChooseModel {
    * Seeks lineups under the conditions the view starts with, if the shelf has any paint for them.
    */
   public void proposeAtFirst() {
-    if (conditions.get().places() > 0) {
+    if (wishes.get().wells() + wishes.get().dabs() > 0) {
       propose();
     }
   }
@@ -162,11 +189,8 @@ public final class ChooseModel {
   /** Seeks lineups; what was sought before is given up. */
   void propose() {
     Kit kit = session.kit();
-    Conditions wanted =
-        conditions
-            .get()
-            .withMust(paints(Set.of(Wish.MUST, Wish.KEPT)))
-            .withNever(paints(Set.of(Wish.NEVER)));
+    LineupWishes asked = wishes.get();
+    Conditions wanted = conditions(kit, asked);
     running.set(true);
     progress.set(Optional.empty());
     choosing.request(
@@ -184,7 +208,7 @@ public final class ChooseModel {
                         })),
         found -> {
           running.set(false);
-          chosen.set(Optional.of(new Chosen(kit, found)));
+          chosen.set(Optional.of(new Chosen(kit, asked, found)));
         },
         fault -> {
           running.set(false);
@@ -198,15 +222,26 @@ public final class ChooseModel {
     running.set(false);
   }
 
-  private Set<String> paints(Set<Wish> wanted) {
-    Set<String> paints = new HashSet<>();
-    wishes.forEach(
-        (paint, wish) -> {
-          if (wanted.contains(wish)) {
-            paints.add(paint);
-          }
-        });
-    return paints;
+  /** What is asked, as far as it is of things the kit has. */
+  private static Conditions conditions(Kit kit, LineupWishes asked) {
+    List<SubjectColour> subjects =
+        asked.outingId().flatMap(kit::outing).map(Outing::subjects).orElse(List.of());
+    return new Conditions(
+        asked.wells(),
+        asked.dabs(),
+        paints(kit, asked, Set.of(PaintWish.MUST, PaintWish.KEPT)),
+        paints(kit, asked, Set.of(PaintWish.NEVER)),
+        asked.rules(),
+        asked.mostOfAGroup(),
+        asked.weights(),
+        subjects);
+  }
+
+  private static Set<String> paints(Kit kit, LineupWishes asked, Set<PaintWish> wanted) {
+    return kit.shelf().paints().stream()
+        .map(Paint::id)
+        .filter(id -> wanted.contains(asked.of(id)))
+        .collect(Collectors.toSet());
   }
 
   /** The judgement proposals are measured against, if it is of this kit. */
@@ -231,7 +266,9 @@ public final class ChooseModel {
     }
     String id =
         FreshId.of("lineup", new HashSet<>(kit.lineups().stream().map(Lineup::id).toList()));
-    Lineup bare = new Lineup(id, ChooseWords.lineupName(number), box.id(), fillings.get());
+    Lineup bare =
+        new Lineup(id, ChooseWords.lineupName(number), box.id(), fillings.get())
+            .withWishes(wishes.get());
     Kit with = new Edit.AddLineup(bare).apply(kit);
     Lineup laid =
         bare.withFillings(
@@ -251,7 +288,8 @@ public final class ChooseModel {
         .forEach(
             (well, filling) -> {
               boolean stays =
-                  wish(filling.paintId()) == Wish.KEPT && paints.contains(filling.paintId());
+                  wishes.get().of(filling.paintId()) == PaintWish.KEPT
+                      && paints.contains(filling.paintId());
               boolean first =
                   kept.values().stream().noneMatch(f -> f.paintId().equals(filling.paintId()));
               if (stays && first) {
@@ -259,9 +297,5 @@ public final class ChooseModel {
               }
             });
     return kept;
-  }
-
-  private void forgetTheGone() {
-    wishes.keySet().removeIf(id -> session.kit().shelf().find(id).isEmpty());
   }
 }

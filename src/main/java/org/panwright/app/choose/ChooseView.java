@@ -11,12 +11,16 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Chooser;
+import org.panwright.analysis.Judgement;
 import org.panwright.analysis.Proposal;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
 import org.panwright.paint.Paint;
+import org.panwright.paint.Paper;
+import org.panwright.paint.WashStrengths;
 import org.panwright.words.ArrangeWords;
 import org.panwright.words.ChooseViewWords;
 import org.panwright.words.ChooseWords;
@@ -29,6 +33,19 @@ public final class ChooseView extends BorderPane {
   private final VBox proposals = new VBox();
   private final Label status = Sentence.of(ChooseViewWords.START);
   private final ProgressBar bar = new ProgressBar(0);
+  private final Label changed = Sentence.of(ChooseViewWords.CHANGED, "warn");
+  private Optional<Against> shownAgainst = Optional.empty();
+
+  /** What the ring and reach of the lineup looked at follow from. */
+  private record Against(
+      List<String> lineup, List<Paint> paints, Paper paper, WashStrengths washes) {
+    static Against of(Judgement judgement) {
+      Kit kit = judgement.kit();
+      Lineup lineup = kit.lineup(judgement.lineupId()).orElseThrow();
+      return new Against(
+          lineup.paintIds(kit.boxOf(lineup)), kit.shelf().paints(), kit.paper(), kit.washes());
+    }
+  }
 
   /**
    * @param arrange asks how the lineup looked at is to be laid into its wells
@@ -69,9 +86,11 @@ public final class ChooseView extends BorderPane {
     ScrollPane right = new ScrollPane(proposals);
     right.setFitToWidth(true);
     setCenter(right);
-    model.chosenProperty().addListener(changed -> show());
-    model.progressProperty().addListener(changed -> tell());
-    model.session().judgementProperty().addListener(changed -> showAgain());
+    model.chosenProperty().addListener(found -> show());
+    model.progressProperty().addListener(told -> tell());
+    model.session().judgementProperty().addListener(judged -> showAgain());
+    model.wishesProperty().addListener(asked -> tellChanges());
+    changed.managedProperty().bind(changed.visibleProperty());
     show();
   }
 
@@ -89,14 +108,27 @@ public final class ChooseView extends BorderPane {
     }
   }
 
+  /** Shows the proposals against another lineup, if that is one whose mixes are not the same. */
   private void showAgain() {
-    if (model.chosenProperty().get().isPresent()) {
+    if (model.chosenProperty().get().isPresent()
+        && !model.looked().map(Against::of).equals(shownAgainst)) {
       show();
     }
   }
 
+  private void tellChanges() {
+    changed.setVisible(
+        model
+            .chosenProperty()
+            .get()
+            .filter(chosen -> !chosen.wishes().equals(model.wishesProperty().get()))
+            .isPresent());
+  }
+
   private void show() {
-    proposals.getChildren().setAll(status);
+    proposals.getChildren().setAll(changed, status);
+    shownAgainst = model.looked().map(Against::of);
+    tellChanges();
     Optional<ChooseModel.Chosen> chosen = model.chosenProperty().get();
     if (chosen.isEmpty()) {
       return;

@@ -51,17 +51,7 @@ public final class LineupModel {
 
   /** Adds a copy of the lineup looked at and looks at the copy. */
   void duplicate() {
-    session
-        .lineup()
-        .ifPresent(
-            l ->
-                addAndLook(
-                    new Lineup(
-                        freshId(),
-                        LineupWords.copyOf(l.name()),
-                        l.boxId(),
-                        l.fillings(),
-                        l.muted())));
+    session.lineup().ifPresent(l -> addAndLook(l.as(freshId(), LineupWords.copyOf(l.name()))));
   }
 
   /** Gives the lineup looked at another name. */

@@ -5,19 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import org.junit.jupiter.api.Test;
 import org.panwright.analysis.Arranger;
 import org.panwright.analysis.Chooser;
-import org.panwright.analysis.Conditions;
 import org.panwright.analysis.Contradiction;
 import org.panwright.analysis.Proposal;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
 import org.panwright.app.ThreePaintKit;
+import org.panwright.kit.Edit;
 import org.panwright.kit.Filling;
 import org.panwright.kit.Lineup;
+import org.panwright.kit.LineupWishes;
+import org.panwright.kit.PaintWish;
 import org.panwright.paint.PigmentLibrary;
 
 class ChooseModelTest {
@@ -26,8 +29,7 @@ class ChooseModelTest {
   @Test
   void asksAtFirstForAsManyPaintsAsTheBoxHasWells() {
     ChooseModel model = model(Sessions.AT_ONCE);
-    assertThat(model.conditionsProperty().get().wells()).isEqualTo(3);
-    assertThat(model.conditionsProperty().get().dabs()).isZero();
+    assertThat(model.wishesProperty().get()).isEqualTo(LineupWishes.of(3, 0));
   }
 
   @Test
@@ -47,7 +49,7 @@ class ChooseModelTest {
   @Test
   void aPaintThatStaysWhereItIsKeepsItsWell() {
     ChooseModel model = model(Sessions.AT_ONCE);
-    model.wish("blue", Wish.KEPT);
+    model.ask(wishes -> wishes.with("blue", PaintWish.KEPT));
     model.propose();
     model.make(best(model), 1);
 
@@ -58,9 +60,9 @@ class ChooseModelTest {
   @Test
   void whatMustNeverBeInIsNotProposed() {
     ChooseModel model = model(Sessions.AT_ONCE);
-    model.conditionsProperty().set(Conditions.of(2, 0));
-    model.wish("red", Wish.NEVER);
-    model.wish("yellow", Wish.MUST);
+    model.ask(
+        wishes ->
+            wishes.withPlaces(2, 0).with("red", PaintWish.NEVER).with("yellow", PaintWish.MUST));
     model.propose();
 
     assertThat(best(model).paints()).containsExactlyInAnyOrder("yellow", "blue");
@@ -69,7 +71,7 @@ class ChooseModelTest {
   @Test
   void moreThanTheShelfHoldsIsToldNotTried() {
     ChooseModel model = model(Sessions.AT_ONCE);
-    model.conditionsProperty().set(Conditions.of(4, 0));
+    model.ask(wishes -> wishes.withPlaces(4, 0));
     model.propose();
 
     assertThat(model.chosenProperty().get().orElseThrow().choice().contradictions())
@@ -87,6 +89,53 @@ class ChooseModelTest {
 
     assertThat(model.isSettled()).isTrue();
     assertThat(model.chosenProperty().get()).isEmpty();
+  }
+
+  @Test
+  void whatIsAskedIsKeptWithTheLineupAndComesBackByUndo() {
+    ChooseModel model = model(Sessions.AT_ONCE);
+    model.ask(wishes -> wishes.with("red", PaintWish.NEVER));
+
+    assertThat(kept("lineup")).contains(LineupWishes.of(3, 0).with("red", PaintWish.NEVER));
+    assertThat(model(Sessions.AT_ONCE).wish("red")).isEqualTo(PaintWish.NEVER);
+    session.undo();
+    assertThat(kept("lineup")).isEmpty();
+    assertThat(model.wish("red")).isEqualTo(PaintWish.FREE);
+  }
+
+  @Test
+  void askingTheSameAgainIsNoEdit() {
+    ChooseModel model = model(Sessions.AT_ONCE);
+    model.ask(wishes -> wishes.with("red", PaintWish.FREE).withPlaces(3, 0));
+
+    assertThat(session.historyProperty().get().past()).isEmpty();
+  }
+
+  @Test
+  void everyLineupHasItsOwnAndAProposalTakesThemAlong() {
+    ChooseModel model = model(Sessions.AT_ONCE);
+    session.perform(new Edit.AddLineup(new Lineup("other", "other", "box", Map.of())));
+    model.ask(wishes -> wishes.withPlaces(2, 0));
+    model.propose();
+    model.make(best(model), 1);
+    assertThat(session.lineup().flatMap(Lineup::wishes)).contains(LineupWishes.of(2, 0));
+
+    session.look("other");
+    assertThat(model.wishesProperty().get()).isEqualTo(LineupWishes.of(3, 0));
+  }
+
+  @Test
+  void aPaintTakenOffTheShelfCountsForNothing() {
+    ChooseModel model = model(Sessions.AT_ONCE);
+    model.ask(wishes -> wishes.withPlaces(2, 0).with("red", PaintWish.MUST));
+    session.perform(new Edit.RemovePaint("red"));
+    model.propose();
+
+    assertThat(best(model).paints()).containsExactlyInAnyOrder("yellow", "blue");
+  }
+
+  private Optional<LineupWishes> kept(String lineupId) {
+    return session.kit().lineup(lineupId).flatMap(Lineup::wishes);
   }
 
   private static Proposal best(ChooseModel model) {

@@ -5,19 +5,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.panwright.analysis.Arranger;
 import org.panwright.analysis.Chooser;
-import org.panwright.analysis.Conditions;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
 import org.panwright.app.ThreePaintKit;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.ScriptedDialogs;
 import org.panwright.app.theme.Theme;
+import org.panwright.kit.Lineup;
+import org.panwright.kit.PaintWish;
+import org.panwright.paint.Paint;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.words.ChooseViewWords;
 import org.testfx.api.FxRobot;
@@ -64,7 +70,7 @@ class ChooseWindowTest {
   void aContradictionIsToldInPlaceOfProposals(FxRobot robot) {
     robot.interact(
         () -> {
-          model.conditionsProperty().set(Conditions.of(9, 0));
+          model.ask(wishes -> wishes.withPlaces(9, 0));
           model.propose();
         });
     assertThat(robot.lookup(".proposal").queryAll()).isEmpty();
@@ -73,5 +79,41 @@ class ChooseWindowTest {
                 .lookup("9 paints are asked for and the shelf has 3. Ask for fewer, or add paints.")
                 .tryQuery())
         .isPresent();
+  }
+
+  @Test
+  void whatIsSaidOfAPaintByKeysIsKeptAndUndone(FxRobot robot) {
+    ListView<Paint> list = robot.lookup(".wish-list").query();
+    robot.interact(
+        () -> {
+          list.requestFocus();
+          list.getSelectionModel().select(2);
+        });
+    robot.type(KeyCode.RIGHT, KeyCode.RIGHT);
+    assertThat(session.lineup().flatMap(Lineup::wishes).orElseThrow().of("red"))
+        .isEqualTo(PaintWish.NEVER);
+    assertThat(said(robot)).contains("red: " + ChooseViewWords.NEVER);
+
+    robot.interact(session::undo);
+    assertThat(said(robot)).contains("red: " + ChooseViewWords.MUST);
+  }
+
+  @Test
+  void aConditionChangedSinceIsTold(FxRobot robot) {
+    robot.interact(model::propose);
+    assertThat(robot.lookup(ChooseViewWords.CHANGED).query().isVisible()).isFalse();
+    robot.interact(() -> robot.lookup(ChooseViewWords.NO_CADMIUM).<CheckBox>query().fire());
+    assertThat(robot.lookup(ChooseViewWords.CHANGED).query().isVisible()).isTrue();
+    assertThat(session.lineup().flatMap(Lineup::wishes).orElseThrow().rules().noCadmium()).isTrue();
+
+    robot.interact(session::undo);
+    assertThat(robot.lookup(ChooseViewWords.NO_CADMIUM).<CheckBox>query().isSelected()).isFalse();
+    assertThat(robot.lookup(ChooseViewWords.CHANGED).query().isVisible()).isFalse();
+  }
+
+  private static List<String> said(FxRobot robot) {
+    return robot.lookup(".wish-list .list-cell").<ListCell<?>>queryAll().stream()
+        .map(ListCell::getAccessibleText)
+        .toList();
   }
 }

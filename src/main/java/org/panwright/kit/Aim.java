@@ -1,4 +1,4 @@
-package org.panwright.analysis;
+package org.panwright.kit;
 
 /** What a lineup can be chosen for. */
 public enum Aim {

@@ -1,4 +1,4 @@
-package org.panwright.analysis;
+package org.panwright.kit;
 
 /**
  * How much each thing a lineup can do counts when lineups are proposed; only the proportions
