@@ -1,10 +1,12 @@
 package org.panwright.app;
 
 import java.util.List;
+import javafx.application.Platform;
 import javafx.beans.InvalidationListener;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import org.panwright.app.settings.Remembered;
 import org.panwright.app.window.ScreenPlace;
 import org.panwright.store.Settings.WindowSpot;
@@ -25,11 +27,27 @@ final class WindowPlaceKeeper {
             .map(s -> new ScreenPlace(s.x(), s.y(), s.width(), s.height(), s.maximised()))
             .orElseGet(() -> centred(screens.get(0)))
             .onto(screens);
+    put(stage, place);
+    stage.addEventHandler(
+        WindowEvent.WINDOW_SHOWN,
+        shown ->
+            Platform.runLater(
+                () -> {
+                  // Some window managers open at the least size, whatever was asked for before.
+                  put(stage, place);
+                  remember(stage, remembered);
+                }));
+  }
+
+  private static void put(Stage stage, ScreenPlace place) {
     stage.setX(place.x());
     stage.setY(place.y());
     stage.setWidth(place.width());
     stage.setHeight(place.height());
     stage.setMaximized(place.maximised());
+  }
+
+  private static void remember(Stage stage, Remembered remembered) {
     InvalidationListener moved = changed -> remembered.change(s -> s.withWindow(spot(stage, s)));
     stage.xProperty().addListener(moved);
     stage.yProperty().addListener(moved);

@@ -244,8 +244,7 @@ public final class Workbench {
         List.of(shelf, box),
         List.of(
             List.of(
-                Action.of(WindowWords.LIGHT, () -> dress(Theme.LIGHT)),
-                Action.of(WindowWords.DARK, () -> dress(Theme.DARK))),
+                dressing(WindowWords.LIGHT, Theme.LIGHT), dressing(WindowWords.DARK, Theme.DARK)),
             List.of(
                 Action.of(WindowWords.NEXT_PANE, () -> plan.stepPane(1)).on("F6"),
                 Action.of(WindowWords.PREVIOUS_PANE, () -> plan.stepPane(-1)).on("Shift+F6"),
@@ -263,9 +262,14 @@ public final class Workbench {
     session.selectionProperty().set(Wanted.middleGrey());
   }
 
-  private void dress(Theme theme) {
-    looks.themeProperty().set(theme);
-    remembered.change(settings -> settings.withDark(theme == Theme.DARK));
+  private Action dressing(String words, Theme theme) {
+    return Action.of(
+            words,
+            () -> {
+              looks.themeProperty().set(theme);
+              remembered.change(settings -> settings.withDark(theme == Theme.DARK));
+            })
+        .chosenWhen(looks.themeProperty().map(theme::equals));
   }
 
   private ObservableValue<String> name() {

@@ -93,6 +93,7 @@ public final class BoxView extends VBox {
     status.getStyleClass().addAll("small", "hand-status");
     status.textProperty().bind(model.hand().statusProperty());
     status.setMaxWidth(Double.MAX_VALUE);
+    status.setMinHeight(Region.USE_PREF_SIZE);
     return status;
   }
 

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
- * A paint's name and codes set into the room under its pan: wrapped, made smaller, and only when
- * nothing else helps cut with an ellipsis; never beyond the room.
+ * A paint's name and codes set into the room under its pan: wrapped, made smaller, long words broken
+ * with a hyphen, the codes left out, and only when nothing else helps the name cut with an ellipsis;
+ * never beyond the room.
  *
  * @param sizePx font size of the name
  * @param name lines of the name, none if there is no room for one
@@ -25,6 +27,11 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
 
   private static final double STEP_PX = 0.5;
   private static final String ELLIPSIS = "…";
+  private static final String HYPHEN = "-";
+
+  /** Letters to stand together at least on each side of a hyphen. */
+  private static final int LEAST_PART = 3;
+
   private static final Pattern SPACES = Pattern.compile("\\s+");
 
   NameFit {
@@ -56,7 +63,12 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
         return fit;
       }
     }
-    return setter.smallest(name, codes, smallestPx, height);
+    return Stream.of(
+            setter.withOneLineOfCodes(name, codes, smallestPx), setter.nameOnly(name, smallestPx))
+        .filter(fit -> fit.heightPx() <= height)
+        .filter(fit -> fit.name().stream().allMatch(line -> setter.fits(line, smallestPx)))
+        .findFirst()
+        .orElseGet(() -> setter.smallest(name, codes, smallestPx, height));
   }
 
   /** The height of all lines. */
@@ -76,6 +88,17 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
       return fits ? new NameFit(size, nameLines, codeLines) : null;
     }
 
+    /** The whole name, its long words broken, and of the codes what one line holds. */
+    NameFit withOneLineOfCodes(String name, String codes, double size) {
+      List<String> codeLines = cut(wrap(codes, size * CODES), 1, size * CODES);
+      return new NameFit(size, wrapBroken(name, size), codeLines);
+    }
+
+    /** The whole name, its long words broken: two paints of one pigment differ by it alone. */
+    NameFit nameOnly(String name, double size) {
+      return new NameFit(size, wrapBroken(name, size), List.of());
+    }
+
     /** As much as the height takes; the codes, being short, go before the end of a long name. */
     NameFit smallest(String name, String codes, double size, double height) {
       List<String> codeLines = cut(wrap(codes, size * CODES), 1, size * CODES);
@@ -85,6 +108,40 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
       }
       int room = (int) ((height - codesHeight) / (LINE * size));
       return new NameFit(size, cut(wrap(name, size), room, size), codeLines);
+    }
+
+    private List<String> wrapBroken(String name, double size) {
+      List<String> lines = new ArrayList<>();
+      for (String line : wrap(name, size)) {
+        String rest = line;
+        for (int at = lastBreak(rest, size); !fits(rest, size) && at > 0; ) {
+          lines.add(rest.substring(0, at) + HYPHEN);
+          rest = rest.substring(at);
+          at = lastBreak(rest, size);
+        }
+        lines.add(rest);
+      }
+      return lines;
+    }
+
+    /** The last place at which a word can be broken so that its beginning fits, or 0. */
+    private int lastBreak(String word, double size) {
+      for (int at = word.length() - LEAST_PART; at >= LEAST_PART; at--) {
+        if (isBreakable(word, at) && fits(word.substring(0, at) + HYPHEN, size)) {
+          return at;
+        }
+      }
+      return 0;
+    }
+
+    /** Only between letters of scripts that are written from left to right and take a hyphen. */
+    private static boolean isBreakable(String word, int at) {
+      return isPlainLetter(word.charAt(at - 1)) && isPlainLetter(word.charAt(at));
+    }
+
+    private static boolean isPlainLetter(char letter) {
+      return Character.isLetter(letter)
+          && Character.getDirectionality(letter) == Character.DIRECTIONALITY_LEFT_TO_RIGHT;
     }
 
     private List<String> wrap(String text, double size) {

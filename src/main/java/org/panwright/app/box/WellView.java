@@ -25,13 +25,14 @@ final class WellView extends Region {
   private static final PseudoClass TARGET = PseudoClass.getPseudoClass("target");
   private static final PseudoClass WAITING = PseudoClass.getPseudoClass("waiting");
 
+  private static final PseudoClass TIGHT = PseudoClass.getPseudoClass("tight");
   private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
   private static final int SHORT_LABEL = 3;
 
   /** The share of the height the plate may take; the pan keeps its least height. */
-  private static final double PLATE_SHARE = 0.64;
+  private static final double PLATE_SHARE = 0.7;
 
-  private static final double SMALLEST_PAN_PX = 18;
+  private static final double SMALLEST_PAN_PX = 16;
   private static final double PLATE_AIR = 0.16;
   private static final double LARGEST_NAME = 1.1;
   private static final double SMALLEST_NAME = 0.85;
@@ -175,6 +176,12 @@ final class WellView extends Region {
   }
 
   private void layoutNumber(double left, double top, double width, double height) {
+    number.pseudoClassStateChanged(TIGHT, false);
+    number.applyCss();
+    if (number.prefWidth(-1) > width) {
+      number.pseudoClassStateChanged(TIGHT, true);
+      number.applyCss();
+    }
     double wide = Math.min(width, snapSizeX(number.prefWidth(-1)));
     double high = Math.min(height, snapSizeY(number.prefHeight(-1)));
     number.resizeRelocate(left, top, wide, high);

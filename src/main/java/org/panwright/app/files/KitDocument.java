@@ -1,9 +1,11 @@
 package org.panwright.app.files;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -28,6 +30,7 @@ public final class KitDocument {
   private final Executor home;
   private final Consumer<RuntimeException> failures;
   private final ReadOnlyObjectWrapper<OpenedKit> opened;
+  private final ReadOnlyObjectWrapper<List<FileProblem>> notices;
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
   private final ObservableBooleanValue unsaved;
 
@@ -50,6 +53,7 @@ public final class KitDocument {
     this.home = home;
     this.failures = failures;
     opened = new ReadOnlyObjectWrapper<>(first);
+    notices = new ReadOnlyObjectWrapper<>(first.notices());
     unsaved =
         Bindings.createBooleanBinding(
             this::differsFromFile, session.historyProperty(), opened.getReadOnlyProperty());
@@ -58,6 +62,16 @@ public final class KitDocument {
   /** What ties the kit to its file. */
   public ReadOnlyObjectProperty<OpenedKit> openedProperty() {
     return opened.getReadOnlyProperty();
+  }
+
+  /** What the painter should know of the kit's file and has not yet put away. */
+  public ReadOnlyObjectProperty<List<FileProblem>> noticesProperty() {
+    return notices.getReadOnlyProperty();
+  }
+
+  /** Puts the notices away: the painter has read them. */
+  public void noticesRead() {
+    notices.set(List.of());
   }
 
   /** The file of the kit, if it has one to save to. */
@@ -84,6 +98,7 @@ public final class KitDocument {
   public void show(OpenedKit other) {
     session.open(other.kit());
     opened.set(other);
+    notices.set(other.notices());
   }
 
   /** Leaves the kit for the one in a file; if that fails, the kit stays. */
@@ -95,7 +110,17 @@ public final class KitDocument {
   public void saveTo(Path file, Runnable done, Consumer<FileProblem> failed) {
     OpenedKit before = opened.get();
     Kit kit = session.kit();
-    exchange(() -> files.saveAs(before, kit, file), opened::set, done, failed);
+    exchange(() -> files.saveAs(before, kit, file), this::saved, done, failed);
+  }
+
+  /** Saving answers no notice but that the file is for looking only; the kit now has its own. */
+  private void saved(OpenedKit now) {
+    opened.set(now);
+    notices.set(
+        Stream.concat(
+                notices.get().stream().filter(notice -> !(notice instanceof FileProblem.Newer)),
+                now.notices().stream())
+            .toList());
   }
 
   /** Saves the kit as it is now into another file, while its own stays its own. */

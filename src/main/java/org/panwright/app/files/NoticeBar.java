@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.panwright.app.dialogs.Dialogs;
+import org.panwright.kit.FileProblem;
 import org.panwright.words.FileProblemWords;
 import org.panwright.words.FileWords;
 
@@ -29,20 +30,14 @@ public final class NoticeBar extends HBox {
     all.setOnAction(event -> showAll());
     Button seen = new Button(FileWords.NOTICE_SEEN);
     seen.setMinWidth(USE_PREF_SIZE);
-    seen.setOnAction(event -> tell(List.of()));
+    seen.setOnAction(event -> document.noticesRead());
     getChildren().setAll(sentence, all, seen);
-    document
-        .openedProperty()
-        .addListener(
-            (property, before, now) ->
-                tell(now.notices().stream().map(FileProblemWords::sentence).toList()));
-    tell(
-        document.openedProperty().get().notices().stream()
-            .map(FileProblemWords::sentence)
-            .toList());
+    document.noticesProperty().addListener((property, before, now) -> tell(now));
+    tell(document.noticesProperty().get());
   }
 
-  private void tell(List<String> sentences) {
+  private void tell(List<FileProblem> problems) {
+    List<String> sentences = problems.stream().map(FileProblemWords::sentence).toList();
     notices = sentences;
     boolean some = !sentences.isEmpty();
     setVisible(some);

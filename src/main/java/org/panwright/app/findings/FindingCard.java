@@ -1,5 +1,6 @@
 package org.panwright.app.findings;
 
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -39,6 +40,7 @@ final class FindingCard extends VBox {
     actions.setMinWidth(0);
     FindingWords.action(finding, kit).ifPresent(label -> actions.getChildren().add(cure(label)));
     HBox head = new HBox(heading, mute(heading.getText()));
+    head.setAlignment(Pos.BASELINE_LEFT);
     heading.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(heading, Priority.ALWAYS);
     getChildren().setAll(head, sentence, actions);

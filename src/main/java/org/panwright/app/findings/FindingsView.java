@@ -8,7 +8,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.panwright.words.FindingListWords;
 import org.panwright.words.FindingWords;
@@ -34,8 +33,7 @@ public final class FindingsView extends VBox {
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(head, scroll);
+    getChildren().addAll(head, MoreBelow.under(scroll));
     model.shownProperty().addListener((o, before, now) -> show(now));
     show(model.shownProperty().getValue());
   }

@@ -3,8 +3,10 @@ package org.panwright.app.fx;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
+import javafx.event.ActionEvent;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCombination;
 
@@ -15,6 +17,7 @@ import javafx.scene.input.KeyCombination;
  * @param plain whether the label is free text in which {@code _} means itself
  * @param keys the keys that do it, if any
  * @param possible whether it can be done now
+ * @param chosen whether it is the one in force, of several that exclude each other
  * @param work does it, on the JavaFX thread
  */
 public record Action(
@@ -22,36 +25,53 @@ public record Action(
     boolean plain,
     Optional<KeyCombination> keys,
     ObservableValue<Boolean> possible,
+    Optional<ObservableValue<Boolean>> chosen,
     Runnable work) {
 
   /** An action of fixed words that can always be done. */
   public static Action of(String label, Runnable work) {
-    return new Action(Constant.of(label), false, Optional.empty(), Constant.of(true), work);
+    return new Action(
+        Constant.of(label), false, Optional.empty(), Constant.of(true), Optional.empty(), work);
   }
 
   /** The action done by these keys as well, written as {@code Shortcut+S}. */
   public Action on(String keyNames) {
-    return new Action(label, plain, Optional.of(KeyCombination.valueOf(keyNames)), possible, work);
+    return new Action(
+        label, plain, Optional.of(KeyCombination.valueOf(keyNames)), possible, chosen, work);
   }
 
   /** The action when it can be done only now and then. */
   public Action when(ObservableValue<Boolean> nowPossible) {
-    return new Action(label, plain, keys, nowPossible, work);
+    return new Action(label, plain, keys, nowPossible, chosen, work);
   }
 
   /** The action under changing free words. */
   public Action named(ObservableValue<String> words) {
-    return new Action(words, true, keys, possible, work);
+    return new Action(words, true, keys, possible, chosen, work);
+  }
+
+  /** The action as one of several that exclude each other, marked in menus while in force. */
+  public Action chosenWhen(ObservableValue<Boolean> inForce) {
+    return new Action(label, plain, keys, possible, Optional.of(inForce), work);
   }
 
   /** A menu item that does it. */
   public MenuItem menuItem() {
-    MenuItem item = new MenuItem();
+    MenuItem item = chosen.map(Action::marked).orElseGet(MenuItem::new);
     item.setMnemonicParsing(!plain);
     item.textProperty().bind(label);
     keys.ifPresent(item::setAccelerator);
     item.disableProperty().bind(impossible());
-    item.setOnAction(event -> work.run());
+    item.addEventHandler(ActionEvent.ACTION, event -> work.run());
+    return item;
+  }
+
+  /** Choosing what is in force already would take the mark away; it is put back. */
+  private static MenuItem marked(ObservableValue<Boolean> chosen) {
+    RadioMenuItem item = new RadioMenuItem();
+    item.setSelected(chosen.getValue());
+    chosen.addListener((value, before, now) -> item.setSelected(now));
+    item.setOnAction(event -> item.setSelected(chosen.getValue()));
     return item;
   }
 

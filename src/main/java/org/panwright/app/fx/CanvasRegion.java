@@ -27,6 +27,7 @@ public abstract class CanvasRegion extends Region {
   private final StyleableProperty<Color> surround =
       ink("surround", "-pw-ink-surround", r -> r.surround);
   private final StyleableProperty<Color> accent = ink("accent", "-pw-ink-accent", r -> r.accent);
+  private final StyleableProperty<Color> focus = ink("focus", "-pw-ink-focus", r -> r.focus);
   private final StyleableProperty<Color> warn = ink("warn", "-pw-ink-warn", r -> r.warn);
 
   private final Canvas canvas = new Canvas();
@@ -121,6 +122,11 @@ public abstract class CanvasRegion extends Region {
   /** The ink of what is picked. */
   protected final Color accent() {
     return accent.getValue();
+  }
+
+  /** The ink of the ring round what has the keyboard. */
+  protected final Color focus() {
+    return focus.getValue();
   }
 
   /** The ink of warnings. */

@@ -18,7 +18,12 @@ final class GridCanvas extends CanvasRegion {
   private static final double HEAD_FONT = 11;
   private static final double SMALLEST_HEAD = 9;
   private static final double GAP = 1;
+  private static final double GROUND = 4;
+  private static final double FOCUS_RING = 2;
   private static final double HEAD_MARGIN = 14;
+
+  /** The share of the width the names may take from the swatches. */
+  private static final double MOST_FOR_NAMES = 0.36;
 
   private final GridModel model;
   private GridGeometry geometry = GridGeometry.fitting(0, 1, 1, 0, 0);
@@ -72,7 +77,8 @@ final class GridCanvas extends CanvasRegion {
     GridPicture picture = model.picture();
     Font font = Font.font(HEAD_FONT);
     wells = widest(picture, GridPicture.Head::well, font) + HEAD_MARGIN;
-    double left = Math.min(wells + 130, Math.max(wells + 60, width * 0.24));
+    double names = widest(picture, GridPicture.Head::name, font) + HEAD_MARGIN;
+    double left = wells + Math.min(names, Math.max(60, width * MOST_FOR_NAMES - wells));
     double top = widest(picture, GridPicture.Head::codes, font) + HEAD_MARGIN;
     geometry =
         GridGeometry.fitting(
@@ -80,13 +86,7 @@ final class GridCanvas extends CanvasRegion {
     if (picture.size() == 0) {
       return;
     }
-    double extent = picture.size();
-    pen.setFill(surround());
-    pen.fillRect(
-        left - 4,
-        geometry.top() - 4,
-        extent * geometry.cellWidth() + 8 - GAP,
-        extent * geometry.cellHeight() + 8 - GAP);
+    paintGround(pen);
     for (int row = 0; row < picture.size(); row++) {
       paintRowHead(pen, picture.heads().get(row), row);
       paintColumnHead(pen, picture.heads().get(row), row);
@@ -104,6 +104,22 @@ final class GridCanvas extends CanvasRegion {
           extent * geometry.cellHeight() + 10 - GAP);
     }
     model.picked().ifPresent(at -> paintPick(pen, at[0], at[1]));
+  }
+
+  /** The ground of the swatches, with a ring round it while the keyboard is here. */
+  private void paintGround(GraphicsContext pen) {
+    double x = geometry.left() - GROUND;
+    double y = geometry.top() - GROUND;
+    double w = geometry.size() * geometry.cellWidth() + 2 * GROUND - GAP;
+    double h = geometry.size() * geometry.cellHeight() + 2 * GROUND - GAP;
+    pen.setFill(surround());
+    pen.fillRect(x, y, w, h);
+    if (isFocused()) {
+      pen.setStroke(focus());
+      pen.setLineWidth(FOCUS_RING);
+      pen.strokeRect(
+          x + FOCUS_RING / 2, y + FOCUS_RING / 2, w - FOCUS_RING, h - FOCUS_RING);
+    }
   }
 
   private void paintCell(GraphicsContext pen, GridPicture picture, int row, int column) {
@@ -163,12 +179,12 @@ final class GridCanvas extends CanvasRegion {
     double y = geometry.y(row) - GAP;
     double w = geometry.cellWidth() + GAP;
     double h = geometry.cellHeight() + GAP;
-    pen.setLineWidth(isFocused() ? 3 : 2);
-    pen.setStroke(accent());
+    pen.setLineWidth(isFocused() ? 4 : 2);
+    pen.setStroke(isFocused() ? focus() : accent());
     pen.strokeRect(x, y, w, h);
     pen.setLineWidth(1);
     pen.setStroke(Color.WHITE);
-    pen.strokeRect(x + 2, y + 2, w - 4, h - 4);
+    pen.strokeRect(x + 2.5, y + 2.5, w - 5, h - 5);
   }
 
   private static double tallestHeads(double height) {

@@ -12,9 +12,11 @@ import java.util.Optional;
  * @param cellHeight height of a cell with its gap
  */
 record GridGeometry(int size, double left, double top, double cellWidth, double cellHeight) {
-  private static final double WIDEST_CELL = 72;
-  private static final double TALLEST_CELL = 48;
-  private static final double MOST_UNEVEN = 1.7;
+  private static final double WIDEST_CELL = 132;
+  private static final double TALLEST_CELL = 66;
+
+  /** A cell longer than this no longer reads as one swatch of a chart. */
+  private static final double MOST_UNEVEN = 2.6;
 
   /** The largest cells that fit, within limits of size and shape. */
   static GridGeometry fitting(int size, double width, double height, double left, double top) {

@@ -59,6 +59,7 @@ public final class GridView extends VBox {
   private HBox head() {
     Label title = new Label(GridWords.TITLE);
     title.getStyleClass().add("pane-title");
+    title.setMinWidth(Region.USE_PREF_SIZE);
     ToggleGroup group = new ToggleGroup();
     HBox readings = new HBox();
     readings.getStyleClass().add("joined");
@@ -87,6 +88,7 @@ public final class GridView extends VBox {
     ToggleButton button = new ToggleButton(leaning ? GridWords.LEANING : GridWords.STRONG_AND_THIN);
     button.setTooltip(
         new Tooltip(leaning ? GridWords.LEANING_MEANS : GridWords.STRONG_AND_THIN_MEANS));
+    button.setMinWidth(Region.USE_PREF_SIZE);
     button.setToggleGroup(group);
     button.setSelected(model.readingProperty().get() == reading);
     button.setOnAction(

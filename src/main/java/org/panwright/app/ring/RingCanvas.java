@@ -11,6 +11,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 import org.panwright.analysis.Ring;
 import org.panwright.app.fx.CanvasRegion;
+import org.panwright.app.fx.Fitted;
 import org.panwright.app.fx.Swatches;
 import org.panwright.colour.GamutFit;
 import org.panwright.colour.Hue;
@@ -29,8 +30,14 @@ final class RingCanvas extends CanvasRegion {
   private static final double FULL_CHROMA = RingCursor.MOST_CHROMA;
   private static final double CURSOR = 6;
   private static final double RIM = 9;
-  private static final double LABELS_BESIDE = 54;
-  private static final double LABELS_ABOVE = 16;
+  private static final double LABEL_OFFSET = 8;
+  private static final double LABEL_HEIGHT = 14;
+  private static final double AIR = 4;
+  private static final Font LABEL_FONT = Font.font(10.5);
+
+  /** The cosine of the hues whose words are centred over or under the ring. */
+  private static final double CENTRED = 0.3;
+
   private static final HueWord[] NAMED = {
     HueWord.RED, HueWord.ORANGE, HueWord.YELLOW, HueWord.GREEN,
     HueWord.TURQUOISE, HueWord.BLUE, HueWord.VIOLET, HueWord.MAGENTA
@@ -80,7 +87,7 @@ final class RingCanvas extends CanvasRegion {
   protected void paint(GraphicsContext pen, double width, double height) {
     centreX = width / 2;
     centreY = height / 2;
-    radius = Math.min(width / 2 - LABELS_BESIDE, height / 2 - LABELS_ABOVE) - RIM;
+    radius = largestRadius(width, height);
     if (radius < 20) {
       return;
     }
@@ -123,18 +130,44 @@ final class RingCanvas extends CanvasRegion {
       pen.strokeArc(
           centreX - r, centreY - r, 2 * r, 2 * r, hue - 2.6, Ring.STEP_DEG + 0.2, ArcType.OPEN);
     }
-    pen.setFont(Font.font(10.5));
+    pen.setFont(LABEL_FONT);
     pen.setFill(soft());
     pen.setTextBaseline(VPos.CENTER);
     for (HueWord word : NAMED) {
-      double hue = (word.fromDeg() + word.toDeg()) / 2;
-      double x = x(hue, radius + RIM + 7);
-      pen.setTextAlign(
-          Math.abs(x - centreX) < radius * 0.35
-              ? TextAlignment.CENTER
-              : x > centreX ? TextAlignment.LEFT : TextAlignment.RIGHT);
-      pen.fillText(ColourWords.label(word), x, y(hue, radius + RIM + 8));
+      double hue = middle(word);
+      pen.setTextAlign(align(hue));
+      pen.fillText(
+          ColourWords.label(word),
+          x(hue, radius + RIM + LABEL_OFFSET),
+          y(hue, radius + RIM + LABEL_OFFSET));
     }
+  }
+
+  /** The largest ring that leaves room for every word outside it. */
+  private static double largestRadius(double width, double height) {
+    double outer = Math.min(width, height) / 2;
+    for (HueWord word : NAMED) {
+      double hue = middle(word);
+      double across = Math.abs(Math.cos(Math.toRadians(hue)));
+      double up = Math.abs(Math.sin(Math.toRadians(hue)));
+      double text = Fitted.width(ColourWords.label(word), LABEL_FONT) + AIR;
+      double beside = align(hue) == TextAlignment.CENTER ? text / 2 : text;
+      outer = Math.min(outer, (width / 2 - beside) / across);
+      outer = Math.min(outer, (height / 2 - LABEL_HEIGHT / 2) / up);
+    }
+    return outer - LABEL_OFFSET - RIM;
+  }
+
+  private static double middle(HueWord word) {
+    return (word.fromDeg() + word.toDeg()) / 2;
+  }
+
+  /** A word above or below the ring is centred; one beside it grows away from it. */
+  private static TextAlignment align(double hueDeg) {
+    double across = Math.cos(Math.toRadians(hueDeg));
+    return Math.abs(across) < CENTRED
+        ? TextAlignment.CENTER
+        : across > 0 ? TextAlignment.LEFT : TextAlignment.RIGHT;
   }
 
   private void paintScale(GraphicsContext pen) {

@@ -79,6 +79,7 @@ public final class SubjectView extends SplitPane {
     hint.setMouseTransparent(true);
     hint.visibleProperty().bind(model.bench().photoProperty().map(Optional::isEmpty));
     StackPane ground = new StackPane(canvas, hint);
+    ground.getStyleClass().add("swatch-ground");
     VBox.setVgrow(ground, Priority.ALWAYS);
     model.bench().photoProperty().addListener((o, before, now) -> canvas.showPhoto(now));
     model

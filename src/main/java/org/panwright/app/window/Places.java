@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -64,7 +65,10 @@ final class Places {
   List<Action> actions() {
     List<Action> actions = new ArrayList<>();
     for (Place place : places) {
-      actions.add(Action.of(place.name(), () -> shown.set(place)).on(key(place)));
+      actions.add(
+          Action.of(place.name(), () -> shown.set(place))
+              .on(key(place))
+              .chosenWhen(shown.map(place::equals)));
     }
     return actions;
   }
@@ -86,7 +90,16 @@ final class Places {
     return "Shortcut+" + (places.indexOf(place) + 1);
   }
 
+  /** The keyboard goes with the view if it was in the one before. */
   private void show(Place place) {
-    ground.getChildren().setAll(built.computeIfAbsent(place, p -> p.build().get()));
+    boolean takesKeyboard =
+        ground.getScene() != null
+            && ground.getScene().getFocusOwner() != null
+            && FirstField.isWithin(ground.getScene().getFocusOwner(), ground);
+    Parent view = built.computeIfAbsent(place, p -> p.build().get());
+    ground.getChildren().setAll(view);
+    if (takesKeyboard) {
+      FirstField.of(view).ifPresent(Node::requestFocus);
+    }
   }
 }

@@ -17,7 +17,7 @@ import javafx.scene.layout.StackPane;
  */
 public final class PlanView extends StackPane {
   /** Where the dividers stand at first: left, right, middle, right-hand column. */
-  public static final List<Double> USUAL = List.of(0.235, 0.755, 0.42, 0.5);
+  public static final List<Double> USUAL = List.of(0.225, 0.715, 0.48, 0.5);
 
   private final List<Region> panes;
   private final SplitPane columns;
@@ -30,8 +30,8 @@ public final class PlanView extends StackPane {
   public PlanView(
       Region shelf, Region box, Region grid, Region ring, Region findings, List<Double> dividers) {
     shelf.setMinWidth(230);
-    box.setMinSize(380, 170);
-    grid.setMinSize(380, 220);
+    box.setMinSize(480, 170);
+    grid.setMinSize(480, 220);
     ring.setMinSize(240, 220);
     findings.setMinSize(240, 150);
     panes = List.of(shelf, box, grid, ring, findings);

@@ -39,9 +39,31 @@ class NameFitTest {
 
   @Test
   void nameIsCutWhenNothingElseHelpsAndCodesStay() {
-    NameFit fit = fit("Quinacridone", "PV19", 40, 30);
+    NameFit fit = fit("Quinacridone", "PV19", 40, 25);
     assertThat(fit.name()).containsExactly("Quinacr…");
     assertThat(fit.codes()).containsExactly("PV19");
+  }
+
+  @Test
+  void wordTooLongForTheRoomIsBroken() {
+    NameFit fit = fit("Quinacridone", "PV19", 40, 40);
+    assertThat(fit.name()).containsExactly("Quinacr-", "idone");
+    assertThat(fit.codes()).containsExactly("PV19");
+  }
+
+  @Test
+  void codesGoBeforeANameIsCut() {
+    NameFit fit = fit("Burnt sienna", "PBr7", 40, 30);
+    assertThat(fit.name()).containsExactly("Burnt", "sienna");
+    assertThat(fit.codes()).isEmpty();
+  }
+
+  @Test
+  void manyCodesAreCutBeforeAName() {
+    NameFit fit = fit("Neutral tint", "PB15:3 + PV19 + PBk7", 40, 40);
+    assertThat(fit.name()).containsExactly("Neutral", "tint");
+    assertThat(fit.codes()).hasSize(1);
+    assertThat(fit.codes().get(0)).endsWith("…");
   }
 
   @Test

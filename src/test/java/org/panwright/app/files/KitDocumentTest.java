@@ -112,6 +112,25 @@ class KitDocumentTest {
     assertThat(document.unsavedProperty().get()).isTrue();
   }
 
+  @Test
+  void whatIsToBeToldOfAFileIsToldUntilItIsReadOrTheKitIsLeft() throws Exception {
+    Path file = save("a.kit.json");
+    String text = Files.readString(file);
+    Files.writeString(file, text.replaceFirst("\"owned\"", "\"borrowed\""));
+    document.open(file, () -> {}, problems::add);
+    runAway();
+    List<FileProblem> told = document.noticesProperty().get();
+    assertThat(told).isNotEmpty();
+
+    session.perform(new Edit.RenameKit("renamed"));
+    save("a.kit.json");
+    assertThat(document.noticesProperty().get()).isEqualTo(told);
+
+    document.noticesRead();
+    save("a.kit.json");
+    assertThat(document.noticesProperty().get()).isEmpty();
+  }
+
   private Path save(String name) {
     Path file = folder.resolve(name);
     document.saveTo(file, () -> {}, problems::add);
