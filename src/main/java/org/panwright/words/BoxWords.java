@@ -18,7 +18,7 @@ public final class BoxWords {
   public static final String EMPTY = "empty";
   public static final String NO_LINEUP =
       "No lineup yet. Add one, and its box is laid out here to scale.";
-  public static final String ADD_LINEUP = "Add a lineup …";
+  public static final String ADD_LINEUP = "Add a lineup…";
   public static final String PICK_UP = "Pick up";
   public static final String MOVE_TO = "Move to well";
   public static final String FILL = "Fill";

@@ -12,6 +12,7 @@ public final class FindingListWords {
   public static final String MUTE_NOW = "Mute";
   public static final String KEEP = "Keep telling";
   public static final String TELL_AGAIN = "Show again";
+  public static final String NO_LINEUP = "Nothing to judge yet: there is no lineup.";
 
   private FindingListWords() {}
 

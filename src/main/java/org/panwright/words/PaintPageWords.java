@@ -33,7 +33,7 @@ public final class PaintPageWords {
   public static final String TYPE = "Type a swatch…";
   public static final String LOAD = "Load a file…";
   public static final String LEARN = "Learn from swatches";
-  public static final String LEARNING = "Learning from the swatches …";
+  public static final String LEARNING = "Learning from the swatches…";
   public static final String REMOVE = "Remove";
   public static final String CURVES = "Reflectance";
   public static final String ABSORPTION = "Absorption K and scattering S of a full coat";

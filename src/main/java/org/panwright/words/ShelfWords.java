@@ -16,7 +16,7 @@ public final class ShelfWords {
       "Search the shelf by name, pigment code or hue; arrow down goes to the list";
   public static final String ORDER = "The order of the shelf";
   public static final String NARROW = "Narrow";
-  public static final String NARROW_MEANS = "Show only some paints: owned, transparent, staining …";
+  public static final String NARROW_MEANS = "Show only some paints: owned, transparent, staining…";
   public static final String SHOW_ALL = "Show all";
   public static final String ADD = "Add a paint…";
   public static final String EDIT = "Change this paint…";

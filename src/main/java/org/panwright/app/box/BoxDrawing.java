@@ -21,6 +21,9 @@ final class BoxDrawing extends Region {
   private static final double SMALLEST_PX_PER_MM = 1.5;
   private static final double PAN_RADIUS = 1.5;
 
+  /** Length of a knuckle of the hinge; on a small box less. */
+  private static final double KNUCKLE_MM = 8;
+
   private final BoxModel model;
   private final Consumer<WellView> prepare;
   private final ChipInk ink = new ChipInk(Orientation.VERTICAL, PAN_RADIUS);
@@ -157,9 +160,11 @@ final class BoxDrawing extends Region {
     BoxScale.Place lidPlace = scale.lid(picture.box());
     put(tray, trayPlace);
     put(lid, lidPlace);
+    boolean isLidLabelled = lidPlace.height() >= lid.getFont().getSize() * NameFit.LINE;
+    lid.setText(isLidLabelled ? BoxWords.LID : "");
     parts.resizeRelocate(0, 0, getWidth(), getHeight());
     parts.place(picture.box(), scale);
-    double wide = 8 * scale.pxPerMm();
+    double wide = Math.min(KNUCKLE_MM * scale.pxPerMm(), trayPlace.width() / 4);
     double high = BoxScale.RIM_MM * scale.pxPerMm() / 2;
     double y = trayPlace.y() - high;
     put(leftKnuckle, new BoxScale.Place(trayPlace.x() + wide / 2, y, wide, high));

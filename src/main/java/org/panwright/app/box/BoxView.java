@@ -94,6 +94,7 @@ public final class BoxView extends VBox {
     status.textProperty().bind(model.hand().statusProperty());
     status.setMaxWidth(Double.MAX_VALUE);
     status.setMinHeight(Region.USE_PREF_SIZE);
+    status.visibleProperty().bind(model.pictureProperty().map(Optional::isPresent));
     return status;
   }
 

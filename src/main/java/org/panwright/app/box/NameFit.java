@@ -7,9 +7,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * A paint's name and codes set into the room under its pan: wrapped, made smaller, long words broken
- * with a hyphen, the codes left out, and only when nothing else helps the name cut with an ellipsis;
- * never beyond the room.
+ * A paint's name and codes set into the room under its pan: wrapped, made smaller, long words
+ * broken with a hyphen, the codes left out, and only when nothing else helps the name cut with an
+ * ellipsis; never beyond the room.
  *
  * @param sizePx font size of the name
  * @param name lines of the name, none if there is no room for one

@@ -29,6 +29,9 @@ final class WellView extends Region {
   private static final PseudoClass LONG = PseudoClass.getPseudoClass("long");
   private static final int SHORT_LABEL = 3;
 
+  /** In a well narrower than this its label is set small, to leave the paint in sight. */
+  private static final double NARROW_EM = 2.7;
+
   /** The share of the height the plate may take; the pan keeps its least height. */
   private static final double PLATE_SHARE = 0.7;
 
@@ -154,7 +157,7 @@ final class WellView extends Region {
     double panHeight = height - (shown.content().isPresent() ? plateHeight : 0);
     pan.resizeRelocate(left, top, width, panHeight);
     beyond.resizeRelocate(left + width - em * 0.7, top + panHeight - em * 0.7, em * 0.7, em * 0.7);
-    layoutNumber(left, top, width, panHeight);
+    layoutNumber(left, top, width, panHeight, em);
     layoutMark(left, top, width, em);
     plate.setVisible(panHeight < height);
     plate.resizeRelocate(left, top + panHeight, width, height - panHeight);
@@ -175,10 +178,10 @@ final class WellView extends Region {
         widths::of);
   }
 
-  private void layoutNumber(double left, double top, double width, double height) {
+  private void layoutNumber(double left, double top, double width, double height, double em) {
     number.pseudoClassStateChanged(TIGHT, false);
     number.applyCss();
-    if (number.prefWidth(-1) > width) {
+    if (number.prefWidth(-1) > width || width < NARROW_EM * em) {
       number.pseudoClassStateChanged(TIGHT, true);
       number.applyCss();
     }
@@ -190,7 +193,7 @@ final class WellView extends Region {
   private void layoutMark(double left, double top, double width, double em) {
     double wide = snapSizeX(em * 1.4);
     double high = snapSizeY(em * 1.15);
-    boolean fits = width - number.getWidth() > wide + 2;
+    boolean fits = width >= NARROW_EM * em && width - number.getWidth() > wide + 2;
     mark.setVisible(shown.content().isPresent() && fits);
     mark.resizeRelocate(snapPositionX(left + width - wide), top, wide, high);
   }

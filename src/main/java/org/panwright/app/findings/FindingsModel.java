@@ -9,6 +9,8 @@ import org.panwright.analysis.Muted;
 import org.panwright.app.Session;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
+import org.panwright.words.FindingListWords;
+import org.panwright.words.FindingWords;
 
 /**
  * What the judge found in the lineup as it stands, and the trying out of cures; knows no control.
@@ -32,6 +34,14 @@ public final class FindingsModel {
   /** The judgement the findings are from. */
   Optional<Judgement> judgement() {
     return judgement.getValue();
+  }
+
+  /** What to say where there are no findings; empty while the judge is still at work. */
+  String nothing() {
+    if (session.lineup().isEmpty()) {
+      return FindingListWords.NO_LINEUP;
+    }
+    return judgement().isPresent() ? FindingWords.NOTHING_FOUND : "";
   }
 
   /** Shows in every view what a finding's cure would bring. */

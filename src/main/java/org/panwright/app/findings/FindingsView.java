@@ -9,8 +9,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.panwright.app.fx.Sentence;
 import org.panwright.words.FindingListWords;
-import org.panwright.words.FindingWords;
 
 /** The list of findings; pointing at a cure shows in grid and ring what it would bring. */
 public final class FindingsView extends VBox {
@@ -42,10 +42,7 @@ public final class FindingsView extends VBox {
     count.setText(FindingListWords.count(shown.findings().size()));
     List<Node> rows = new ArrayList<>();
     if (shown.findings().isEmpty()) {
-      Label nothing = new Label(FindingWords.NOTHING_FOUND);
-      nothing.setWrapText(true);
-      nothing.getStyleClass().add("soft");
-      rows.add(nothing);
+      rows.add(Sentence.of(model.nothing(), "soft"));
     }
     shown.findings().forEach(finding -> rows.add(new FindingCard(model, finding, shown.kit())));
     if (!shown.muted().isEmpty()) {

@@ -34,8 +34,7 @@ final class MoreBelow {
 
   private static boolean isMoreBelow(ScrollPane scroll) {
     double hidden =
-        scroll.getContent().getBoundsInLocal().getHeight()
-            - scroll.getViewportBounds().getHeight();
+        scroll.getContent().getBoundsInLocal().getHeight() - scroll.getViewportBounds().getHeight();
     return hidden > 1 && scroll.getVvalue() < scroll.getVmax();
   }
 }

@@ -25,8 +25,10 @@ final class GridCanvas extends CanvasRegion {
   /** The share of the width the names may take from the swatches. */
   private static final double MOST_FOR_NAMES = 0.36;
 
+  private static final GridGeometry NOTHING = GridGeometry.fitting(0, 1, 1, 0, 0);
+
   private final GridModel model;
-  private GridGeometry geometry = GridGeometry.fitting(0, 1, 1, 0, 0);
+  private GridGeometry geometry = NOTHING;
 
   /** Width of the column that holds the wells' labels, left of the names. */
   private double wells;
@@ -75,21 +77,34 @@ final class GridCanvas extends CanvasRegion {
   @Override
   protected void paint(GraphicsContext pen, double width, double height) {
     GridPicture picture = model.picture();
+    if (picture.size() == 0) {
+      geometry = NOTHING;
+      return;
+    }
     Font font = Font.font(HEAD_FONT);
     wells = widest(picture, GridPicture.Head::well, font) + HEAD_MARGIN;
     double names = widest(picture, GridPicture.Head::name, font) + HEAD_MARGIN;
     double left = wells + Math.min(names, Math.max(60, width * MOST_FOR_NAMES - wells));
-    double top = widest(picture, GridPicture.Head::codes, font) + HEAD_MARGIN;
+    double codes = widest(picture, GridPicture.Head::codes, font) + HEAD_MARGIN;
+    double heads = Math.min(tallestHeads(height), Math.max(44, codes));
+    // Heads too small to be read are not painted, and leave their room to the swatches.
+    boolean rowsNamed = (height - heads) / picture.size() >= SMALLEST_HEAD;
+    boolean columnsNamed = (width - left) / picture.size() >= SMALLEST_HEAD;
     geometry =
         GridGeometry.fitting(
-            picture.size(), width, height, left, Math.min(tallestHeads(height), Math.max(44, top)));
-    if (picture.size() == 0) {
-      return;
-    }
+            picture.size(),
+            width - GROUND,
+            height - GROUND,
+            rowsNamed ? left : GROUND,
+            columnsNamed ? heads : GROUND);
     paintGround(pen);
     for (int row = 0; row < picture.size(); row++) {
-      paintRowHead(pen, picture.heads().get(row), row);
-      paintColumnHead(pen, picture.heads().get(row), row);
+      if (rowsNamed) {
+        paintRowHead(pen, picture.heads().get(row), row);
+      }
+      if (columnsNamed) {
+        paintColumnHead(pen, picture.heads().get(row), row);
+      }
       for (int column = 0; column < picture.size(); column++) {
         paintCell(pen, picture, row, column);
       }
@@ -117,8 +132,7 @@ final class GridCanvas extends CanvasRegion {
     if (isFocused()) {
       pen.setStroke(focus());
       pen.setLineWidth(FOCUS_RING);
-      pen.strokeRect(
-          x + FOCUS_RING / 2, y + FOCUS_RING / 2, w - FOCUS_RING, h - FOCUS_RING);
+      pen.strokeRect(x + FOCUS_RING / 2, y + FOCUS_RING / 2, w - FOCUS_RING, h - FOCUS_RING);
     }
   }
 
@@ -188,7 +202,7 @@ final class GridCanvas extends CanvasRegion {
   }
 
   private static double tallestHeads(double height) {
-    return Math.min(96, Math.max(56, height * 0.22));
+    return Math.min(96, Math.max(64, height * 0.22));
   }
 
   private static double widest(

@@ -44,6 +44,7 @@ public final class GridView extends VBox {
     empty.visibleProperty().bind(model.pictureProperty().map(p -> p.size() == 0));
     readout.getStyleClass().add("readout");
     readout.setMinHeight(Region.USE_PREF_SIZE);
+    readout.visibleProperty().bind(empty.visibleProperty().not());
     VBox.setVgrow(sheet, Priority.ALWAYS);
     getChildren().addAll(head(), sheet, readout);
     model.pictureProperty().addListener(o -> tell(Optional.empty()));

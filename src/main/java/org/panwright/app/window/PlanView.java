@@ -13,11 +13,11 @@ import javafx.scene.layout.StackPane;
 /**
  * The view most work is done in: shelf on the left, box above mix grid in the middle, hue ring
  * above findings on the right. The dividers can be moved; on a wider window the middle takes the
- * room.
+ * room, and on a narrower one it keeps enough for the names in the wells.
  */
 public final class PlanView extends StackPane {
   /** Where the dividers stand at first: left, right, middle, right-hand column. */
-  public static final List<Double> USUAL = List.of(0.225, 0.715, 0.48, 0.5);
+  public static final List<Double> USUAL = List.of(0.24, 0.72, 0.48, 0.5);
 
   private final List<Region> panes;
   private final SplitPane columns;
