@@ -86,12 +86,13 @@ public final class ShelfWords {
     String screen =
         isExact ? "" : "\nMore vivid than this screen can show; the hue and lightness are right.";
     return """
-        %s
-        %s%s
-        masstone: %s; wash: %s
-        %s, %s, %s, %s
-        %s; %s
-        %s%s"""
+    %s
+    %s%s
+    masstone: %s; wash: %s
+    %s, %s, %s, %s
+    %s; %s
+    %s%s\
+    """
         .formatted(
             paint.name(),
             maker,

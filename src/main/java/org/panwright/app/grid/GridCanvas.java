@@ -109,15 +109,6 @@ final class GridCanvas extends CanvasRegion {
         paintCell(pen, picture, row, column);
       }
     }
-    if (isFocused()) {
-      pen.setStroke(accent());
-      pen.setLineWidth(2);
-      pen.strokeRect(
-          left - 5,
-          geometry.top() - 5,
-          extent * geometry.cellWidth() + 10 - GAP,
-          extent * geometry.cellHeight() + 10 - GAP);
-    }
     model.picked().ifPresent(at -> paintPick(pen, at[0], at[1]));
   }
 
