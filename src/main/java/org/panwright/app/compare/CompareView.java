@@ -17,6 +17,7 @@ import org.panwright.app.box.BoxPicture;
 import org.panwright.app.box.StillBox;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.paint.Paint;
 import org.panwright.words.CompareWords;
@@ -33,8 +34,8 @@ public final class CompareView extends BorderPane {
   private final AlignedGrid secondGrid;
   private final Label firstName = heading();
   private final Label secondName = heading();
-  private final Label readout = new Label(CompareWords.CELLS_HINT);
-  private final Label nothing = new Label(CompareWords.NOTHING);
+  private final Label readout = Sentence.of(CompareWords.CELLS_HINT, "soft", "small");
+  private final Label nothing = Sentence.of(CompareWords.NOTHING, "empty-hint");
   private final ComparedSide side;
   private final GridPane both = new GridPane();
   private final PagePane sheet;
@@ -89,9 +90,6 @@ public final class CompareView extends BorderPane {
     both.addRow(0, firstName, secondName);
     both.addRow(1, firstBox, secondBox);
     both.addRow(2, firstGrid, secondGrid);
-    readout.getStyleClass().addAll("soft", "small");
-    readout.setWrapText(true);
-    readout.setMinHeight(Region.USE_PREF_SIZE);
     Button large = new Button(CompareWords.OPEN);
     large.setMinWidth(Region.USE_PREF_SIZE);
     large.setOnAction(event -> open.run());
@@ -108,8 +106,6 @@ public final class CompareView extends BorderPane {
     line.setAlignment(Pos.CENTER_LEFT);
     both.add(line, 0, 3, 2, 1);
     both.getStyleClass().add("compare-both");
-    nothing.getStyleClass().add("empty-hint");
-    nothing.setWrapText(true);
   }
 
   private void show() {

@@ -5,8 +5,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import org.panwright.app.dialogs.Dialogs;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.FileProblem;
 import org.panwright.words.FileProblemWords;
 import org.panwright.words.FileWords;
@@ -14,7 +14,7 @@ import org.panwright.words.FileWords;
 /** What has to be told about the kit's file, calmly, in one line above the views. */
 public final class NoticeBar extends HBox {
   private final Dialogs dialogs;
-  private final Label sentence = new Label();
+  private final Label sentence = Sentence.of("");
   private final Button all = new Button(FileWords.ALL_NOTICES);
   private List<String> notices = List.of();
 
@@ -22,8 +22,6 @@ public final class NoticeBar extends HBox {
     this.dialogs = dialogs;
     getStyleClass().add("notice");
     sentence.setId("notice");
-    sentence.setWrapText(true);
-    sentence.setMinHeight(Region.USE_PREF_SIZE);
     sentence.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(sentence, Priority.ALWAYS);
     all.setMinWidth(USE_PREF_SIZE);

@@ -11,6 +11,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.TypedNumber;
 import org.panwright.kit.FillPractice;
 import org.panwright.kit.FitTolerance;
@@ -59,10 +60,7 @@ final class HabitFields extends VBox {
         stock -> stock.tolerance().looseMm(),
         (stock, mm) ->
             new StockEdit.SetTolerance(new FitTolerance(stock.tolerance().makeMm(), mm)));
-    Label usual = new Label(FillWords.USUAL);
-    usual.getStyleClass().add("soft");
-    usual.setWrapText(true);
-    usual.setMinHeight(USE_PREF_SIZE);
+    Label usual = Sentence.of(FillWords.USUAL, "soft");
     getChildren()
         .setAll(
             heading(FillViewWords.HABITS),

@@ -14,6 +14,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.Form;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.FillPractice;
 import org.panwright.kit.PanKind;
 import org.panwright.kit.Tube;
@@ -66,10 +67,7 @@ final class TubesPart extends VBox {
                 model.setCurrency(text);
               }
             });
-    Label usual = new Label(FillWords.USUAL);
-    usual.getStyleClass().add("soft");
-    usual.setWrapText(true);
-    getChildren().setAll(bar(), table, usual);
+    getChildren().setAll(bar(), table, Sentence.of(FillWords.USUAL, "soft"));
   }
 
   /** Shows the kit as it is now. */

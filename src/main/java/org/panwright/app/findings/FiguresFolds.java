@@ -6,12 +6,11 @@ import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Earning;
 import org.panwright.analysis.Judgement;
 import org.panwright.analysis.StandIn;
+import org.panwright.app.fx.Sentence;
 import org.panwright.words.LineupFigureWords;
 
 /** The figures behind the findings, folded up at the end of the list. */
@@ -42,16 +41,15 @@ final class FiguresFolds {
   private static List<Node> paints(Judgement judgement) {
     List<Node> rows = new ArrayList<>();
     for (Earning earning : judgement.earnings()) {
-      VBox row = new VBox(line(LineupFigureWords.earns(earning, judgement)));
+      VBox row = new VBox(Sentence.of(LineupFigureWords.earns(earning, judgement)));
       Optional<StandIn> standIn =
           judgement.standIns().stream()
               .filter(s -> s.paintId().equals(earning.paintId()))
               .findFirst();
       standIn.ifPresent(
           s -> {
-            Label nearest = line(LineupFigureWords.nearest(s, judgement.kit()));
-            nearest.getStyleClass().addAll("soft", "small");
-            row.getChildren().add(nearest);
+            String nearest = LineupFigureWords.nearest(s, judgement.kit());
+            row.getChildren().add(Sentence.of(nearest, "soft", "small"));
           });
       rows.add(row);
     }
@@ -60,14 +58,7 @@ final class FiguresFolds {
 
   private static List<Node> lines(List<String> words) {
     List<Node> lines = new ArrayList<>();
-    words.forEach(line -> lines.add(line(line)));
+    words.forEach(line -> lines.add(Sentence.of(line)));
     return lines;
-  }
-
-  private static Label line(String words) {
-    Label line = new Label(words);
-    line.setWrapText(true);
-    line.setMinHeight(Region.USE_PREF_SIZE);
-    return line;
   }
 }

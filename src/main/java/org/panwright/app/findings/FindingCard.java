@@ -11,6 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Finding;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.words.FindingListWords;
 import org.panwright.words.FindingWords;
@@ -30,12 +31,8 @@ final class FindingCard extends VBox {
     if (finding.severity() >= SERIOUS) {
       getStyleClass().add("serious");
     }
-    Label heading = new Label(FindingWords.title(finding, kit));
-    heading.getStyleClass().add("heading");
-    heading.setWrapText(true);
-    Label sentence = new Label(FindingWords.meaning(finding, kit));
-    sentence.setWrapText(true);
-    sentence.setMinHeight(Region.USE_PREF_SIZE);
+    Label heading = Sentence.of(FindingWords.title(finding, kit), "heading");
+    Label sentence = Sentence.of(FindingWords.meaning(finding, kit));
     actions.getStyleClass().add("finding-actions");
     actions.setMinWidth(0);
     FindingWords.action(finding, kit).ifPresent(label -> actions.getChildren().add(cure(label)));

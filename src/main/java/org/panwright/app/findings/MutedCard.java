@@ -2,9 +2,9 @@ package org.panwright.app.findings;
 
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Muted;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.words.FindingListWords;
 import org.panwright.words.FindingWords;
@@ -12,12 +12,8 @@ import org.panwright.words.FindingWords;
 /** A muted finding with its reason and the way to have it told again. */
 final class MutedCard extends VBox {
   MutedCard(FindingsModel model, Muted muted, Kit kit) {
-    Label heading = new Label(FindingWords.title(muted.finding(), kit));
-    heading.setWrapText(true);
-    Label reason = new Label(FindingListWords.reason(muted.reason()));
-    reason.setWrapText(true);
-    reason.setMinHeight(Region.USE_PREF_SIZE);
-    reason.getStyleClass().addAll("soft", "small");
+    Label heading = Sentence.of(FindingWords.title(muted.finding(), kit));
+    Label reason = Sentence.of(FindingListWords.reason(muted.reason()), "soft", "small");
     Button again = new Button(FindingListWords.TELL_AGAIN);
     again.getStyleClass().addAll("quiet", "small");
     again.setAccessibleText(FindingListWords.tellAgain(heading.getText()));

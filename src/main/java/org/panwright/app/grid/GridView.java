@@ -14,6 +14,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.CanvasRegion;
+import org.panwright.app.fx.Sentence;
 import org.panwright.colour.Oklab;
 import org.panwright.colour.Srgb;
 import org.panwright.mixing.Ratio;
@@ -28,7 +29,7 @@ import org.panwright.words.PaintWords;
 public final class GridView extends VBox {
   private final GridModel model;
   private final Label readout = new Label();
-  private final Label empty = new Label(GridWords.EMPTY);
+  private final Label empty = Sentence.of(GridWords.EMPTY, "empty-hint");
   private final GridCanvas canvas;
 
   /**
@@ -39,8 +40,6 @@ public final class GridView extends VBox {
     getStyleClass().addAll("pane", "grid-view");
     canvas = new GridCanvas(model, this::tell, open);
     StackPane sheet = new StackPane(canvas, empty);
-    empty.getStyleClass().add("empty-hint");
-    empty.setWrapText(true);
     empty.visibleProperty().bind(model.pictureProperty().map(p -> p.size() == 0));
     readout.getStyleClass().add("readout");
     readout.setMinHeight(Region.USE_PREF_SIZE);

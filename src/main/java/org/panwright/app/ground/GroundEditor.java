@@ -4,13 +4,13 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.Session;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.Form;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
 import org.panwright.paint.Paper;
 import org.panwright.paint.Wash;
 import org.panwright.words.GroundWords;
@@ -68,18 +68,10 @@ public final class GroundEditor {
   }
 
   private static Label heading() {
-    Label label = new Label(GroundWords.WASHES);
-    label.getStyleClass().add("part-heading");
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
+    return Sentence.of(GroundWords.WASHES, "part-heading");
   }
 
   private static Label note(String text) {
-    Label label = new Label(text);
-    label.getStyleClass().add("soft");
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
+    return Sentence.of(text, "soft");
   }
 }

@@ -33,8 +33,8 @@ public final class MixView extends VBox {
   private static final List<String> WASH_NAMES =
       Arrays.stream(Wash.values()).map(wash -> PaintWords.label(wash)).toList();
 
-  private final Label title = new Label();
-  private final Label looks = new Label();
+  private final Label title = Sentence.of("", "pane-title");
+  private final Label looks = Sentence.of("", "soft");
   private final WetAndDry large = new WetAndDry();
   private final SwatchStrip ratios;
   private final VBox ratioPart;
@@ -49,11 +49,6 @@ public final class MixView extends VBox {
     ratios = new SwatchStrip(model::chooseRatio);
     washes = new SwatchStrip(place -> model.washProperty().set(Wash.values()[place]));
     ratioPart = part(MixWords.RATIOS, ratios);
-    title.getStyleClass().add("pane-title");
-    title.setWrapText(true);
-    title.setMinHeight(Region.USE_PREF_SIZE);
-    looks.setWrapText(true);
-    looks.getStyleClass().add("soft");
     trust.getStyleClass().add("soft");
     Button back = new Button(MixWords.BACK);
     back.setCancelButton(false);

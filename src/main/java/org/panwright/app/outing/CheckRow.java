@@ -10,9 +10,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.fx.CommittedField;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.CheckItem;
 import org.panwright.words.OutingWords;
 
@@ -23,7 +23,7 @@ final class CheckRow extends HBox {
   private final CheckBox tick = new CheckBox();
   private final CommittedField text;
   private final CommittedField note;
-  private final Label amount = new Label();
+  private final Label amount = Sentence.of("", "soft");
   private final MenuButton more = new MenuButton("⋯");
   private boolean following;
 
@@ -57,9 +57,6 @@ final class CheckRow extends HBox {
     text.getStyleClass().add("plain-field");
     note.getStyleClass().addAll("plain-field", "check-note");
     note.setPromptText(OutingWords.NOTE_PROMPT);
-    amount.getStyleClass().add("soft");
-    amount.setWrapText(true);
-    amount.setMinHeight(Region.USE_PREF_SIZE);
     amount.managedProperty().bind(amount.textProperty().isNotEmpty());
     VBox words = new VBox(text, amount);
     words.setMinWidth(120);

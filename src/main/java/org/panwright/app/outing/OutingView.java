@@ -11,6 +11,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Outing;
 import org.panwright.words.OutingWords;
 
@@ -40,10 +41,7 @@ public final class OutingView extends HBox {
     title.getStyleClass().add("pane-title");
     list.setAccessibleText(OutingWords.OUTINGS);
     list.setCellFactory(view -> new OutingCell());
-    Label none = new Label(OutingWords.NONE);
-    none.setWrapText(true);
-    none.getStyleClass().add("soft");
-    list.setPlaceholder(none);
+    list.setPlaceholder(Sentence.of(OutingWords.NONE, "soft"));
     list.getSelectionModel()
         .selectedItemProperty()
         .addListener(

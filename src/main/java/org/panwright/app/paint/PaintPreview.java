@@ -12,6 +12,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.panwright.app.chip.ChipInk;
 import org.panwright.app.chip.Tones;
+import org.panwright.app.fx.Sentence;
 import org.panwright.words.ColourWords;
 import org.panwright.words.PaintEditorWords;
 import org.panwright.words.PaintWords;
@@ -24,7 +25,7 @@ final class PaintPreview extends VBox {
   private final Region chip = new Region();
   private final Label ends = new Label();
   private final Label badge = new Label();
-  private final Label trust = new Label();
+  private final Label trust = Sentence.of("", "soft", "small");
 
   PaintPreview(ObservableValue<Optional<Tones>> tones) {
     super(6);
@@ -36,9 +37,6 @@ final class PaintPreview extends VBox {
     badge.getStyleClass().add("badge");
     badge.setMinWidth(USE_PREF_SIZE);
     ends.getStyleClass().add("soft");
-    trust.getStyleClass().addAll("soft", "small");
-    trust.setWrapText(true);
-    trust.setMinHeight(USE_PREF_SIZE);
     Region room = new Region();
     HBox.setHgrow(room, Priority.ALWAYS);
     getChildren().setAll(ground, new HBox(8, ends, room, badge), trust);

@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.KeptMix;
 import org.panwright.mixing.Ratio;
 import org.panwright.paint.Paint;
@@ -24,7 +25,7 @@ import org.panwright.words.RecipeWords;
 final class MixChooser extends VBox {
   private final MixChoice choice;
   private final VBox rows = new VBox(2);
-  private final Label hint = new Label(PaperViewWords.USEFUL);
+  private final Label hint = Sentence.of(PaperViewWords.USEFUL, "soft");
   private final Button usual = new Button(PaperViewWords.USEFUL_AGAIN);
   private final ChoiceBox<Paint> first = paints(PaperViewWords.FIRST_PAINT);
   private final ChoiceBox<Paint> second = paints(PaperViewWords.SECOND_PAINT);
@@ -35,9 +36,6 @@ final class MixChooser extends VBox {
     this.choice = choice;
     Label heading = new Label(PaperViewWords.MIXES);
     heading.getStyleClass().add("strong");
-    hint.getStyleClass().add("soft");
-    hint.setWrapText(true);
-    hint.setMinHeight(Region.USE_PREF_SIZE);
     hint.managedProperty().bind(hint.visibleProperty());
     usual.managedProperty().bind(usual.visibleProperty());
     usual.setOnAction(event -> choice.useUsual());

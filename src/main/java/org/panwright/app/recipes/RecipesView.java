@@ -15,6 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Match;
+import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.words.RecipeViewWords;
 import org.panwright.words.RecipeWords;
@@ -24,8 +25,8 @@ public final class RecipesView extends VBox {
   private static final PseudoClass PROBLEM = PseudoClass.getPseudoClass("problem");
 
   private final RecipesModel model;
-  private final Label title = new Label();
-  private final Label figures = new Label();
+  private final Label title = Sentence.of("", "pane-title");
+  private final Label figures = Sentence.of("", "soft");
   private final Label problem = new Label(RecipeViewWords.NO_COLOUR);
   private final TextField typed = new TextField();
   private final VBox recipes = new VBox();
@@ -36,16 +37,12 @@ public final class RecipesView extends VBox {
   public RecipesView(RecipesModel model, Optional<String> leave) {
     this.model = model;
     getStyleClass().addAll("pane", "recipes-view");
-    title.getStyleClass().add("pane-title");
-    title.setWrapText(true);
     title.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(title, Priority.ALWAYS);
     HBox head = new HBox(title);
     head.getStyleClass().add("pane-head");
     head.setAlignment(Pos.TOP_LEFT);
     leave.ifPresent(words -> head.getChildren().add(back(words)));
-    figures.getStyleClass().add("soft");
-    figures.setWrapText(true);
     recipes.getStyleClass().add("recipe-list");
     VBox content = new VBox(figures, typing(), recipes);
     content.getStyleClass().add("mix-content");
@@ -92,10 +89,7 @@ public final class RecipesView extends VBox {
     List<Node> rows = new ArrayList<>();
     rows.add(heading(RecipeViewWords.FROM_BOX));
     if (picture.fromBox().isEmpty()) {
-      Label none = new Label(RecipeViewWords.NOTHING);
-      none.setWrapText(true);
-      none.getStyleClass().add("soft");
-      rows.add(none);
+      rows.add(Sentence.of(RecipeViewWords.NOTHING, "soft"));
     }
     picture.fromBox().forEach(match -> rows.add(card(picture, match, true)));
     double best =
@@ -109,11 +103,7 @@ public final class RecipesView extends VBox {
               rows.add(card(picture, match, false));
             });
     if (picture.error() > 0) {
-      Label trust = new Label(RecipeViewWords.expect(picture.error()));
-      trust.setWrapText(true);
-      trust.setMinHeight(Region.USE_PREF_SIZE);
-      trust.getStyleClass().addAll("soft", "small");
-      rows.add(trust);
+      rows.add(Sentence.of(RecipeViewWords.expect(picture.error()), "soft", "small"));
     }
     recipes.getChildren().setAll(rows);
   }
@@ -126,9 +116,7 @@ public final class RecipesView extends VBox {
 
   private Node card(RecipesPicture picture, Match match, boolean inBox) {
     Kit kit = picture.kit();
-    Label recipe = new Label(RecipeWords.match(match, kit));
-    recipe.setWrapText(true);
-    recipe.setMinHeight(Region.USE_PREF_SIZE);
+    Label recipe = Sentence.of(RecipeWords.match(match, kit));
     Label near = new Label(RecipeWords.nearness(match));
     near.getStyleClass().addAll("soft", "small");
     VBox card = new VBox(new TwoSwatches(picture.wanted().lab(), match.lab()), recipe, near);

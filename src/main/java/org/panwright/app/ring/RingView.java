@@ -12,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.panwright.analysis.Ring;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.CanvasRegion;
+import org.panwright.app.fx.Sentence;
 import org.panwright.words.RingWords;
 
 /** The hue ring with its choice of lightness. */
@@ -40,10 +41,7 @@ public final class RingView extends VBox {
     head.getStyleClass().add("pane-head");
     RingCanvas canvas = new RingCanvas(model.pictureProperty(), Optional.of(model.cursor()));
     VBox.setVgrow(canvas, Priority.ALWAYS);
-    Label key = new Label(RingWords.KEY);
-    key.getStyleClass().add("readout");
-    key.setWrapText(true);
-    key.setMinHeight(Region.USE_PREF_SIZE);
+    Label key = Sentence.of(RingWords.KEY, "readout");
     getChildren().addAll(head, canvas, key);
     Runnable tell =
         () -> {

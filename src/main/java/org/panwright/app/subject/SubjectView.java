@@ -25,6 +25,7 @@ import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FileKind;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Sentence;
 import org.panwright.app.recipes.RecipesView;
 import org.panwright.kit.Outing;
 import org.panwright.words.RecipeViewWords;
@@ -73,9 +74,7 @@ public final class SubjectView extends SplitPane {
         .bind(Bindings.greaterThanOrEqual(model.bench().progressProperty(), 0.0));
     FlowPane bar = new FlowPane(open, painted, progress);
     bar.getStyleClass().addAll("pane-head", "subject-bar");
-    Label hint = new Label(SubjectWords.NO_PHOTO);
-    hint.getStyleClass().add("empty-hint");
-    hint.setWrapText(true);
+    Label hint = Sentence.of(SubjectWords.NO_PHOTO, "empty-hint");
     hint.setMouseTransparent(true);
     hint.visibleProperty().bind(model.bench().photoProperty().map(Optional::isEmpty));
     StackPane ground = new StackPane(canvas, hint);
@@ -94,12 +93,10 @@ public final class SubjectView extends SplitPane {
   }
 
   private Label problem() {
-    Label problem = new Label();
-    problem.getStyleClass().add("field-problem");
+    Label problem = Sentence.of("", "field-problem");
     problem.textProperty().bind(model.bench().problemProperty().map(p -> p.orElse("")));
     problem.visibleProperty().bind(problem.textProperty().isNotEmpty());
     problem.managedProperty().bind(problem.visibleProperty());
-    problem.setWrapText(true);
     return problem;
   }
 
@@ -196,10 +193,7 @@ public final class SubjectView extends SplitPane {
     List<Node> rows = new ArrayList<>();
     shown.rows().forEach(row -> rows.add(new SubjectCard(model, row, shown.kit())));
     if (rows.isEmpty()) {
-      Label none = new Label(SubjectWords.NO_COLOURS);
-      none.setWrapText(true);
-      none.getStyleClass().add("soft");
-      rows.add(none);
+      rows.add(Sentence.of(SubjectWords.NO_COLOURS, "soft"));
     }
     list.getChildren().setAll(rows);
   }
