@@ -33,6 +33,7 @@ final class SubjectCard extends VBox {
     Label share = new Label(SubjectWords.share(row.colour()));
     share.getStyleClass().addAll("soft", "small");
     share.setMinWidth(Region.USE_PREF_SIZE);
+    share.setManaged(!share.getText().isEmpty());
     HBox head = new HBox(name, share);
     head.getStyleClass().add("lineup-bar");
     head.setAlignment(Pos.CENTER_LEFT);

@@ -3,8 +3,9 @@ package org.panwright.app.window;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ScrollPane;
 
-/** Finds where the keyboard goes in a part of the window. */
+/** Finds where the keyboard goes in a part of the window; a pane that scrolls is no such place. */
 final class FirstField {
   private FirstField() {}
 
@@ -12,6 +13,9 @@ final class FirstField {
   static Optional<Node> of(Node part) {
     if (!part.isVisible() || part.isDisabled()) {
       return Optional.empty();
+    }
+    if (part instanceof ScrollPane scroll && scroll.getContent() != null) {
+      return of(scroll.getContent());
     }
     if (part.isFocusTraversable()) {
       return Optional.of(part);

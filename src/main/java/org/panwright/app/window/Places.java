@@ -99,6 +99,8 @@ final class Places {
     Parent view = built.computeIfAbsent(place, p -> p.build().get());
     ground.getChildren().setAll(view);
     if (takesKeyboard) {
+      // A view just built has its parts only once its skins are there.
+      view.applyCss();
       FirstField.of(view).ifPresent(Node::requestFocus);
     }
   }
