@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The text in the bytes of a file of unknown origin.
@@ -26,13 +27,15 @@ record FileText(String text, Charset encoding) {
    * @throws TableFaultException {@link TableFault.NotText} if the bytes are no text
    */
   static FileText of(byte[] bytes) throws TableFaultException {
-    Charset encoding = encoding(bytes);
-    String text = new String(bytes, encoding);
-    if (text.indexOf('\0') >= 0) {
-      throw new TableFaultException(new TableFault.NotText());
+    for (Charset encoding : encodings(bytes)) {
+      Optional<String> text = strictly(bytes, encoding);
+      if (text.isPresent() && text.get().indexOf('\0') < 0) {
+        String plain =
+            text.get().startsWith(MARK) ? text.get().substring(MARK.length()) : text.get();
+        return new FileText(plain.replace("\r\n", "\n").replace('\r', '\n'), encoding);
+      }
     }
-    String plain = text.startsWith(MARK) ? text.substring(MARK.length()) : text;
-    return new FileText(plain.replace("\r\n", "\n").replace('\r', '\n'), encoding);
+    throw new TableFaultException(new TableFault.NotText());
   }
 
   /** The lines in order. */
@@ -40,20 +43,27 @@ record FileText(String text, Charset encoding) {
     return text.lines().toList();
   }
 
-  private static Charset encoding(byte[] bytes) {
+  private static List<Charset> encodings(byte[] bytes) {
     int first = bytes.length > 0 ? bytes[0] & 0xFF : 0;
     int second = bytes.length > 1 ? bytes[1] & 0xFF : 0;
-    if ((first == 0xFF && second == 0xFE) || (first == 0xFE && second == 0xFF)) {
-      return StandardCharsets.UTF_16;
-    }
+    boolean marked = (first == 0xFF && second == 0xFE) || (first == 0xFE && second == 0xFF);
+    return marked
+        ? List.of(StandardCharsets.UTF_16)
+        : List.of(StandardCharsets.UTF_8, WINDOWS_1252);
+  }
+
+  /** Decodes, or nothing where a byte is not of the encoding. */
+  private static Optional<String> strictly(byte[] bytes, Charset encoding) {
     try {
-      StandardCharsets.UTF_8
-          .newDecoder()
-          .onMalformedInput(CodingErrorAction.REPORT)
-          .decode(ByteBuffer.wrap(bytes));
-      return StandardCharsets.UTF_8;
+      return Optional.of(
+          encoding
+              .newDecoder()
+              .onMalformedInput(CodingErrorAction.REPORT)
+              .onUnmappableCharacter(CodingErrorAction.REPORT)
+              .decode(ByteBuffer.wrap(bytes))
+              .toString());
     } catch (CharacterCodingException e) {
-      return WINDOWS_1252;
+      return Optional.empty();
     }
   }
 }

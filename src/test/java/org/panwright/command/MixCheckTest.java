@@ -99,8 +99,13 @@ class MixCheckTest {
     assertSays("the coat m holds rose", "--fit", fit, "--test", stranger);
 
     Path binary = folder.resolve("binary.csv");
-    Files.write(binary, new byte[] {(byte) 0xff, (byte) 0xfe, 0, (byte) 0x80});
-    assertSays(binary + " cannot be read as text.", "--fit", binary.toString(), "--test", test);
+    Files.write(binary, new byte[] {(byte) 0xff, (byte) 0xfe, 0, (byte) 0xd8});
+    assertSays(
+        binary + " is no text. Choose a table saved as text",
+        "--fit",
+        binary.toString(),
+        "--test",
+        test);
 
     String onlyPaper = write("paper.csv", List.of(head(), row("p,,,,", 0, 0)));
     assertSays(onlyPaper + " holds no painted coat", "--fit", fit, "--test", onlyPaper);
