@@ -154,11 +154,6 @@ final class Cover {
     return count;
   }
 
-  /** The bits of one aim alone. */
-  int count(long[] bits, Aim aim) {
-    return count(bits, aim.ordinal());
-  }
-
   /** How clean a hue the bits reach at a step of the ring: whole levels of chroma. */
   int ringLevel(long[] bits, int step) {
     long word = bits[aimStarts[Aim.RING.ordinal()] + step / 2];

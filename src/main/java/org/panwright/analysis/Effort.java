@@ -49,9 +49,4 @@ final class Effort {
   boolean isSpent() {
     return spent >= all;
   }
-
-  /** Look-ups so far. */
-  long spent() {
-    return spent;
-  }
 }

@@ -25,9 +25,4 @@ public record PaintDemand(
   public double shortMl() {
     return Math.max(0, needMl - haveMl);
   }
-
-  /** What is left in its tubes afterwards. */
-  public double restMl() {
-    return Math.max(0, haveMl - needMl);
-  }
 }

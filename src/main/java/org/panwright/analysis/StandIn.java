@@ -33,9 +33,6 @@ public record StandIn(
    */
   public static final double CLOSE_BELOW = 3;
 
-  /** Below this it is near. */
-  public static final double NEAR_BELOW = 6;
-
   /** The greater of the two differences. */
   public double worst() {
     return Math.max(masstone, tint);
@@ -44,11 +41,6 @@ public record StandIn(
   /** Whether the mix is hard to tell apart from the paint. */
   public boolean isClose() {
     return worst() < CLOSE_BELOW;
-  }
-
-  /** Whether the mix is near or better. */
-  public boolean isNear() {
-    return worst() < NEAR_BELOW;
   }
 
   @Override

@@ -89,12 +89,6 @@ public record PaintedCoat(
         "");
   }
 
-  /** The same coat under another id. */
-  public PaintedCoat withId(String changed) {
-    return new PaintedCoat(
-        changed, dry, wet, load, strength, over, ground, mixedWith, date, source, note);
-  }
-
   /** The same coat with a known load. */
   public PaintedCoat withLoad(double changed) {
     return new PaintedCoat(

@@ -31,14 +31,10 @@ final class Unknowns {
     this.values = values;
   }
 
-  /** Unknowns for some paints, all at 0; k1 stays below {@code ceiling}. */
-  static Unknowns of(int paints, double ceiling) {
-    return of(paints, ceiling, false, 0);
-  }
-
   /**
    * Unknowns, all at 0.
    *
+   * @param ceiling k1 stays below it
    * @param shaped whether each paint has its two distances from what is known
    * @param doubtful how many loads are in doubt
    */

@@ -177,9 +177,6 @@ public final class BoxEditorWords {
   /** Does it again. */
   public static final String REDO = "Redo";
 
-  /** Above the drawing of the lid. */
-  public static final String LID_LABEL = "lid";
-
   /** A problem. */
   public static final String BOX_DEPTH =
       "The depth must be a number from 2 to 100 mm, or empty if not measured.";

@@ -3,7 +3,6 @@ package org.panwright.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.panwright.analysis.FillLayers;
 import org.panwright.analysis.FillPlan;
@@ -56,11 +55,6 @@ public final class FillWords {
   public static String money(double amount, String currency) {
     String figure = "%.2f".formatted(amount);
     return currency.isBlank() ? figure : figure + " " + currency;
-  }
-
-  /** A sum of money, or that it is not known. */
-  public static String money(OptionalDouble amount, String currency) {
-    return amount.isPresent() ? money(amount.getAsDouble(), currency) : "price not known";
   }
 
   /** How far a well is filled, in a word. */

@@ -67,16 +67,6 @@ public final class FitWords {
     return pan + ": " + count(row.upright(), row.pressed()) + " in a row" + turned;
   }
 
-  /** How a pan sits, in a word or two. */
-  public static String seat(FitCheck.Seat seat) {
-    return switch (seat) {
-      case FITS -> "fits";
-      case LOOSE -> "loose";
-      case TIGHT -> "tight";
-      case NOT_IN -> "does not go in";
-    };
-  }
-
   private static String count(int plain, int pressed) {
     return pressed > plain ? "%d (%d by pressing)".formatted(plain, pressed) : "" + plain;
   }

@@ -21,13 +21,11 @@ public final class GroundWords {
 
   /** What the figures are. */
   public static final String WASHES_NOTE =
-      "1 is paint straight from the pan. The names are a painter's, the figures are working values: change them to your own hand.";
+      "1 is paint straight from the pan. The names are a painter's, the figures are working values:"
+          + " change them to your own hand.";
 
   /** Puts the first figures back. */
   public static final String USUAL = "Usual strengths";
-
-  /** A paper that came with the kit. */
-  public static final String PAPER_NOTE = "All colours are predicted on this paper.";
 
   private GroundWords() {}
 

@@ -94,7 +94,6 @@ final class BoxDrawing extends Region {
             wells.add(view);
           }
           parts.show(picture.box(), true);
-          lid.setText(parts.hasLidParts() ? "" : BoxWords.LID);
           getChildren().addAll(lid, tray, parts, leftKnuckle, rightKnuckle);
           getChildren().addAll(wells);
           getChildren().add(hint);
@@ -160,8 +159,8 @@ final class BoxDrawing extends Region {
     BoxScale.Place lidPlace = scale.lid(picture.box());
     put(tray, trayPlace);
     put(lid, lidPlace);
-    boolean isLidLabelled = lidPlace.height() >= lid.getFont().getSize() * NameFit.LINE;
-    lid.setText(isLidLabelled ? BoxWords.LID : "");
+    boolean isLidRoomy = lidPlace.height() >= lid.getFont().getSize() * NameFit.LINE;
+    lid.setText(isLidRoomy && !parts.hasLidParts() ? BoxWords.LID : "");
     parts.resizeRelocate(0, 0, getWidth(), getHeight());
     parts.place(picture.box(), scale);
     double wide = Math.min(KNUCKLE_MM * scale.pxPerMm(), trayPlace.width() / 4);

@@ -19,6 +19,7 @@ import org.panwright.words.BoxWords;
  */
 final class BoxParts extends Pane {
   private static final double AIR_PX = 8;
+  private static final double BORDERS_PX = 2;
 
   private record Plate(Fixture fixture, String name, Label label) {}
 
@@ -70,7 +71,8 @@ final class BoxParts extends Pane {
       Label label = plate.label();
       double needed = widths.of(plate.name()) * label.getFont().getSize() + AIR_PX;
       boolean isRoomy =
-          needed <= place.width() && place.height() >= 1.1 * label.getFont().getSize();
+          needed <= place.width()
+              && place.height() >= NameFit.LINE * label.getFont().getSize() + BORDERS_PX;
       label.setText(isRoomy ? plate.name() : "");
       double left = snapPositionX(place.x());
       double top = snapPositionY(place.y());

@@ -61,11 +61,6 @@ final class AlignedCells {
     return rowPaintId.equals(columnPaintId) ? Ratio.EVEN : LEADING;
   }
 
-  /** Rows, as many as columns. */
-  int size() {
-    return size;
-  }
-
   /** What the screen shows of a cell; empty if the side lacks one of its paints. */
   Optional<Srgb> at(int row, int column) {
     return cells.get(row * size + column);

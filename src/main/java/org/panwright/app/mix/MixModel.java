@@ -46,11 +46,6 @@ public final class MixModel {
     return picture;
   }
 
-  /** Whether there is a mix to show. */
-  public ObservableValue<Boolean> shownProperty() {
-    return picture.map(Optional::isPresent);
-  }
-
   /** Shows the same pair in another ratio. */
   void chooseRatio(int ratio) {
     if (session.selectionProperty().get() instanceof Selection.OfMix mix) {

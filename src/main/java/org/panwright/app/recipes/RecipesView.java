@@ -140,9 +140,4 @@ public final class RecipesView extends VBox {
     mark.setOnAction(e -> model.mark(match));
     return mark;
   }
-
-  /** Gives the keyboard to the field a colour is typed into. */
-  public void focusTyping() {
-    typed.requestFocus();
-  }
 }

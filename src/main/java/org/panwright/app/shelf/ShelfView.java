@@ -63,12 +63,6 @@ public final class ShelfView extends VBox {
     prepareDrop();
   }
 
-  /** Puts the focus into the search field. */
-  public void search() {
-    search.requestFocus();
-    search.selectAll();
-  }
-
   private HBox heading() {
     Label title = new Label(ShelfWords.TITLE);
     title.getStyleClass().add("pane-title");

@@ -37,10 +37,6 @@ final class SmallGrey {
     return dark[index];
   }
 
-  float at(int index) {
-    return grey[index];
-  }
-
   private float[] means(Picture picture) {
     float[] means = new float[width * height];
     for (int y = 0; y < height; y++) {

@@ -37,6 +37,7 @@ class ThemeTest {
     "LIGHT, text, surface-sunken",
     "LIGHT, text, selected",
     "LIGHT, text, hover",
+    "LIGHT, text, swatch-surround",
     "LIGHT, text-soft, surface",
     "LIGHT, text-soft, surface-raised",
     "LIGHT, warn, surface",
@@ -49,6 +50,7 @@ class ThemeTest {
     "DARK, text, surface-sunken",
     "DARK, text, selected",
     "DARK, text, hover",
+    "DARK, text, swatch-surround",
     "DARK, text-soft, surface",
     "DARK, text-soft, surface-raised",
     "DARK, warn, surface",
@@ -65,8 +67,14 @@ class ThemeTest {
   @ParameterizedTest(name = "{0}: {1} on {2}")
   @CsvSource({
     "LIGHT, focus, surface",
+    "LIGHT, focus, surface-raised",
+    "LIGHT, focus, selected",
+    "LIGHT, focus, swatch-surround",
     "LIGHT, line-strong, surface-raised",
     "DARK, focus, surface",
+    "DARK, focus, surface-raised",
+    "DARK, focus, selected",
+    "DARK, focus, swatch-surround",
     "DARK, line-strong, surface-raised"
   })
   void whatMarksAFieldCanBeSeen(Theme theme, String mark, String ground) throws IOException {
