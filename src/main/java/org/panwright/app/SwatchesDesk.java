@@ -5,6 +5,8 @@ import java.util.List;
 import javafx.application.Platform;
 import org.panwright.app.chart.ChartModel;
 import org.panwright.app.chart.ChartSide;
+import org.panwright.app.spots.SpotsModel;
+import org.panwright.app.spots.SpotsSide;
 import org.panwright.app.swatches.BlankSheet;
 import org.panwright.app.swatches.Learning;
 import org.panwright.app.swatches.PictureModel;
@@ -17,6 +19,7 @@ final class SwatchesDesk {
   private final Means means;
   private final SheetModel sheet;
   private final ChartModel chart;
+  private final SpotsModel spots;
   private final SwatchesView view;
 
   SwatchesDesk(Means means) {
@@ -41,13 +44,24 @@ final class SwatchesDesk {
             means.workers().reading(),
             Platform::runLater,
             means.faults()::take);
+    spots =
+        new SpotsModel(
+            means.session(),
+            pictures,
+            learning(),
+            means.workers().reading(),
+            Platform::runLater,
+            means.faults()::take);
     BlankSheet blank =
         new BlankSheet(
             means.session(), means.workers().files(), Platform::runLater, means.faults()::take);
     view =
         new SwatchesView(
             pictures,
-            List.of(new SheetSide(sheet, blank, means.dialogs()), new ChartSide(chart)),
+            List.of(
+                new SheetSide(sheet, blank, means.dialogs()),
+                new ChartSide(chart),
+                new SpotsSide(spots)),
             means.dialogs());
   }
 
@@ -58,7 +72,7 @@ final class SwatchesDesk {
 
   /** Whether what is shown is of the picture and the kit as they are now. */
   boolean isSettled() {
-    return sheet.isSettled() && chart.isSettled();
+    return sheet.isSettled() && chart.isSettled() && spots.isSettled();
   }
 
   private Learning learning() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
 import javafx.scene.control.Menu;
 import javafx.stage.Stage;
 import org.panwright.analysis.Judge;
@@ -185,6 +186,11 @@ public final class Workbench {
   /** Shows a view by the name on its button. */
   public void showPlace(String name) {
     window.showPlace(name);
+  }
+
+  /** A part of the window by its style, for pictures of it. */
+  Optional<Node> part(String style) {
+    return Optional.ofNullable(stage.getScene().lookup(style));
   }
 
   /** Whether all that is shown is of the kit as it is now. */

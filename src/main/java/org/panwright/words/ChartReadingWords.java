@@ -12,7 +12,7 @@ import org.panwright.swatch.grid.PaintedGrid;
 /** What is said where a hand-painted chart is read off a picture. */
 public final class ChartReadingWords {
   /** Name of the way of reading. */
-  public static final String NAME = "Hand-painted chart";
+  public static final String NAME = "Painted chart";
 
   /** What it is for. */
   public static final String PURPOSE =

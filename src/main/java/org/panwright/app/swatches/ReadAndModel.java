@@ -11,12 +11,12 @@ import org.panwright.colour.Lab;
 import org.panwright.words.SwatchesWords;
 
 /** A patch as it was read above what the model makes of it, with their distance. */
-final class ReadAndModel extends VBox {
+public final class ReadAndModel extends VBox {
   private static final double WIDTH = 62;
   private static final double HEIGHT = 20;
   private static final double GAP = 2;
 
-  ReadAndModel(SheetRow.Chip chip) {
+  public ReadAndModel(PatchChip chip) {
     super(GAP);
     VBox colours = new VBox(half(Optional.of(chip.read())), half(chip.model()));
     String distance =

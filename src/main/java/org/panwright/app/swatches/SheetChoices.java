@@ -12,12 +12,12 @@ import org.panwright.print.SwatchSheet;
  * @param whiteId the white stirred in; empty for any opaque white
  * @param blackId the black stirred in; empty for any black
  */
-record SheetChoices(boolean wet, Optional<String> whiteId, Optional<String> blackId) {
+public record SheetChoices(boolean wet, Optional<String> whiteId, Optional<String> blackId) {
   /** A dry sheet, any white and black. */
   static final SheetChoices DRY = new SheetChoices(false, Optional.empty(), Optional.empty());
 
   /** The first white and the first black of a shelf. */
-  static SheetChoices guess(Shelf shelf) {
+  public static SheetChoices guess(Shelf shelf) {
     return new SheetChoices(
         false,
         SwatchSheet.first(shelf, "PW").map(Paint::id),

@@ -3,8 +3,6 @@ package org.panwright.app.swatches;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.BiFunction;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -24,8 +22,7 @@ import org.panwright.words.SwatchesWords;
 /** What was read off a printed sheet, and the sheet to print. */
 public final class SheetSide implements ReadingWay {
   private final SheetModel model;
-  private final PaintChoice white;
-  private final PaintChoice black;
+  private final StirredFields stirred;
   private final Label problem = Sentence.of("", "warn");
   private final VBox remarks = new VBox(6);
   private final Label legend = Sentence.of(SwatchesWords.READ_AND_MODEL, "soft", "small");
@@ -39,8 +36,7 @@ public final class SheetSide implements ReadingWay {
 
   public SheetSide(SheetModel model, BlankSheet blank, Dialogs dialogs) {
     this.model = model;
-    white = stirred(SheetChoices::withWhite);
-    black = stirred(SheetChoices::withBlack);
+    stirred = new StirredFields(model.choicesProperty(), model::paints);
     content
         .getChildren()
         .setAll(
@@ -113,20 +109,12 @@ public final class SheetSide implements ReadingWay {
                 model.choicesProperty().set(model.choicesProperty().get().withWet(now)));
     FormGrid form = new FormGrid();
     form.row(SwatchesWords.STATE, state);
-    form.row(SwatchesWords.WHITE, white);
-    form.row(SwatchesWords.BLACK, black);
+    stirred.addTo(form);
     return form;
   }
 
-  private PaintChoice stirred(BiFunction<SheetChoices, Optional<String>, SheetChoices> write) {
-    return new PaintChoice(
-        Optional.of(SwatchesWords.ANY),
-        id -> model.choicesProperty().set(write.apply(model.choicesProperty().get(), id)));
-  }
-
   private void show(SheetState state) {
-    white.show(model.paints(), model.choicesProperty().get().whiteId());
-    black.show(model.paints(), model.choicesProperty().get().blackId());
+    stirred.show();
     String why =
         state
             .fault()

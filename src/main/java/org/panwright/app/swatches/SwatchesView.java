@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -13,6 +15,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
@@ -40,6 +43,7 @@ public final class SwatchesView extends HBox {
   private final Label hint = Sentence.of("", "soft", "small", "swatches-hint");
   private final VBox content = new VBox();
   private final StackPane foot = new StackPane();
+  private PictureMarks marks;
 
   /**
    * @param ways of reading, the first one chosen at first
@@ -48,7 +52,8 @@ public final class SwatchesView extends HBox {
     this.pictures = pictures;
     this.ways = List.copyOf(ways);
     this.dialogs = dialogs;
-    desk = new PictureDesk(pictures, ways.get(0).marks());
+    marks = ways.get(0).marks();
+    desk = new PictureDesk(pictures, marks);
     ways.forEach(way -> way.marks().whenChanged(desk::repaint));
     getStyleClass().add("swatches-view");
     getChildren().setAll(pictureSide(), side());
@@ -91,6 +96,7 @@ public final class SwatchesView extends HBox {
     for (ReadingWay way : ways) {
       ToggleButton button = new ToggleButton(way.name());
       button.setToggleGroup(group);
+      button.setMinWidth(Region.USE_PREF_SIZE);
       button.setOnAction(event -> choose(way));
       buttons.add(button);
     }
@@ -107,7 +113,7 @@ public final class SwatchesView extends HBox {
     Button open = new Button(SwatchesWords.OPEN);
     open.getStyleClass().add("primary");
     open.setOnAction(
-        event -> dialogs.chooseToOpen(PICTURE, Optional.empty()).ifPresent(this::open));
+        event -> dialogs.chooseToOpen(PICTURE, Optional.empty()).ifPresent(pictures::open));
     ProgressBar bar = new ProgressBar();
     bar.progressProperty().bind(pictures.progressProperty());
     Button stop = new Button(SwatchesWords.STOP);
@@ -130,13 +136,40 @@ public final class SwatchesView extends HBox {
     return problem;
   }
 
-  /** Reads a picture. */
-  public void open(Path file) {
+  /**
+   * Reads a picture.
+   *
+   * @param opened done once it is shown; never if it cannot be read
+   */
+  public void open(Path file, Runnable opened) {
+    pictures.pictureProperty().addListener(new Once(opened));
     pictures.open(file);
   }
 
-  /** Reads swatches in another way. */
-  public void choose(ReadingWay chosen) {
+  /** Listens to one change only. */
+  private record Once(Runnable then) implements ChangeListener<Optional<ShownPicture>> {
+    @Override
+    public void changed(
+        ObservableValue<? extends Optional<ShownPicture>> property,
+        Optional<ShownPicture> before,
+        Optional<ShownPicture> now) {
+      property.removeListener(this);
+      then.run();
+    }
+  }
+
+  /** Reads swatches in another way, by its name. */
+  public void choose(String name) {
+    ways.stream().filter(way -> way.name().equals(name)).findFirst().ifPresent(this::choose);
+  }
+
+  /** The marks of the way chosen. */
+  public PictureMarks marks() {
+    return marks;
+  }
+
+  private void choose(ReadingWay chosen) {
+    marks = chosen.marks();
     group.getToggles().get(ways.indexOf(chosen)).setSelected(true);
     purpose.setText(chosen.purpose());
     empty.setText(chosen.empty());

@@ -43,7 +43,7 @@ class ChartWindowTest {
   void aCellIsLeftOutByKeysAndTheRestKept(FxRobot robot) {
     Map<List<Integer>, List<PaintLoad>> cells = HandPainted.CHARTS.truth();
     Path photo = HandPainted.save(cells, folder.resolve("chart.jpg"));
-    robot.interact(() -> view.open(photo));
+    robot.interact(() -> view.open(photo, () -> {}));
     robot.interact(desk::placeCorners);
     assertThat(robot.lookup("All 16 cells agree.").tryQuery()).isPresent();
 

@@ -57,7 +57,7 @@ class SheetModelTest {
     List<SheetRow> rows = sheet.stateProperty().get().rows();
     assertThat(rows).extracting(row -> row.paintId().orElse("")).isEqualTo(PAINTS);
     // The colour put on the page, not one the program worked out.
-    SheetRow.Chip black = rows.get(PAINTS.indexOf("black")).chips().get(0);
+    PatchChip black = rows.get(PAINTS.indexOf("black")).chips().get(0);
     assertThat(
             Difference.ciede2000(
                 black.read(),

@@ -56,7 +56,7 @@ class SwatchesWindowTest {
         SimulatedCamera.phone(1200, 1600)
             .save(Sheets.painted(SheetFormat.A4), folder.resolve("photo.jpg"));
 
-    robot.interact(() -> view.open(photo));
+    robot.interact(() -> view.open(photo, () -> {}));
 
     assertThat(robot.lookup(".row-card").queryAll()).hasSize(8);
     robot.clickOn("Keep for these paints");
@@ -71,7 +71,7 @@ class SwatchesWindowTest {
     Path photo =
         SimulatedCamera.scanner(700, 990)
             .save(Sheets.painted(SheetFormat.A4), folder.resolve("scan.jpg"));
-    robot.interact(() -> view.open(photo));
+    robot.interact(() -> view.open(photo, () -> {}));
     Point before = desks.sheet.corners().placesProperty().get().get(2);
 
     // Not by the robot: here the sheet is read while a key is down, and a real keyboard repeats it.
@@ -87,7 +87,7 @@ class SwatchesWindowTest {
   void aFileThatIsNoPictureIsToldAndNothingChanges(FxRobot robot) throws Exception {
     Path text = java.nio.file.Files.writeString(folder.resolve("notes.png"), "not a picture");
 
-    robot.interact(() -> view.open(text));
+    robot.interact(() -> view.open(text, () -> {}));
 
     assertThat(robot.lookup("#picture-problem").queryLabeled().getText())
         .contains("notes.png is no picture");

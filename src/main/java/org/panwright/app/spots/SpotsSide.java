@@ -1,0 +1,221 @@
+package org.panwright.app.spots;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.panwright.app.dialogs.FormGrid;
+import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.CommittedField;
+import org.panwright.app.fx.Sentence;
+import org.panwright.app.fx.TypedNumber;
+import org.panwright.app.swatches.PaintChoice;
+import org.panwright.app.swatches.PictureMarks;
+import org.panwright.app.swatches.ReadingWay;
+import org.panwright.app.swatches.StirredFields;
+import org.panwright.swatch.spot.SpotKind;
+import org.panwright.words.PictureWords;
+import org.panwright.words.SpotsWords;
+import org.panwright.words.SwatchWords;
+import org.panwright.words.SwatchesWords;
+
+/** Spots placed by hand beside their picture: the next one, those there are, what is learnt. */
+public final class SpotsSide implements ReadingWay {
+  private final SpotsModel model;
+  private final PaintChoice nextPaint;
+  private final Slider size = new Slider(4, 100, 20);
+  private final CommittedField card = new CommittedField(this::typedCard);
+  private final StirredFields stirred;
+  private final Label problem = Sentence.of("", "warn");
+  private final VBox remarks = new VBox(6);
+  private final Label legend = Sentence.of(SwatchesWords.READ_AND_MODEL, "soft", "small");
+  private final VBox rows = new VBox(8);
+  private final Label status = Sentence.of("");
+  private final Label fitting = Sentence.of(SwatchesWords.FITTING, "soft", "small");
+  private final Button keep = new Button(SwatchesWords.KEEP);
+  private final VBox content = new VBox(12);
+  private final HBox foot = new HBox(10, keep, status, fitting);
+  private boolean filling;
+
+  public SpotsSide(SpotsModel model) {
+    this.model = model;
+    nextPaint =
+        new PaintChoice(
+            Optional.of(SpotsWords.NO_PAINT), id -> model.marks().nextPaintProperty().set(id));
+    stirred = new StirredFields(model.choicesProperty(), model::paints);
+    content.getChildren().setAll(form(), problem, remarks, legend, rows);
+    for (Node part : List.of(problem, remarks, legend, fitting)) {
+      part.managedProperty().bind(part.visibleProperty());
+    }
+    keep.getStyleClass().add("primary");
+    keep.setOnAction(event -> keep());
+    foot.setAlignment(Pos.CENTER_LEFT);
+    model.stateProperty().addListener((property, before, now) -> show(now));
+    model.marks().whenChanged(() -> show(model.stateProperty().get()));
+    show(model.stateProperty().get());
+  }
+
+  @Override
+  public String name() {
+    return SpotsWords.NAME;
+  }
+
+  @Override
+  public String purpose() {
+    return SpotsWords.PURPOSE;
+  }
+
+  @Override
+  public String empty() {
+    return SpotsWords.EMPTY;
+  }
+
+  @Override
+  public String hint() {
+    return SpotsWords.HINT;
+  }
+
+  @Override
+  public PictureMarks marks() {
+    return model.marks();
+  }
+
+  @Override
+  public Region content() {
+    return content;
+  }
+
+  @Override
+  public Region foot() {
+    return foot;
+  }
+
+  @Override
+  public void setChosen(boolean chosen) {
+    status.setText("");
+    model.setChosen(chosen);
+  }
+
+  private VBox form() {
+    Label heading = new Label(SpotsWords.NEXT);
+    heading.getStyleClass().add("pane-title");
+    ChoiceBox<SpotKind> kind = new ChoiceBox<>();
+    kind.getItems().setAll(SpotKind.values());
+    kind.setConverter(new ByLabel<>(SpotsWords::kind));
+    kind.valueProperty().bindBidirectional(model.marks().nextKindProperty());
+    nextPaint.disableProperty().bind(kind.valueProperty().map(k -> !k.isCoat()));
+    size.valueProperty()
+        .addListener(
+            (property, before, now) -> {
+              if (!filling) {
+                model.marks().resize(now.doubleValue());
+              }
+            });
+    FormGrid form = new FormGrid();
+    form.row(SpotsWords.KIND, kind);
+    form.row(SpotsWords.PAINT, nextPaint);
+    form.row(SpotsWords.SIZE, size);
+    form.row(SpotsWords.CARD, cardFields(), card.problemProperty());
+    stirred.addTo(form);
+    return new VBox(8, heading, form);
+  }
+
+  private HBox cardFields() {
+    Button grey = new Button(SpotsWords.GREY);
+    grey.setOnAction(event -> model.cardProperty().set(SpotsModel.GREY_CARD));
+    Button white = new Button(SpotsWords.WHITE);
+    white.setOnAction(event -> model.cardProperty().set(SpotsModel.WHITE_CARD));
+    card.setPrefColumnCount(4);
+    card.setAccessibleText(SpotsWords.CARD_PERCENT);
+    model.cardProperty().addListener(changed -> showCard());
+    showCard();
+    Label unit = new Label(SpotsWords.OF_LIGHT);
+    for (Region part : List.of(card, unit, grey, white)) {
+      part.setMinWidth(Region.USE_PREF_SIZE);
+    }
+    HBox fields = new HBox(8, card, unit, grey, white);
+    fields.setAlignment(Pos.CENTER_LEFT);
+    return fields;
+  }
+
+  private void showCard() {
+    card.show(TypedNumber.write(100 * model.cardProperty().get(), 1));
+  }
+
+  private String typedCard(String text) {
+    OptionalDouble percent = TypedNumber.read(text);
+    if (percent.isEmpty() || !(percent.getAsDouble() >= 2 && percent.getAsDouble() <= 98)) {
+      return SpotsWords.CARD_WRONG;
+    }
+    model.cardProperty().set(percent.getAsDouble() / 100);
+    return "";
+  }
+
+  private void show(SpotsState state) {
+    nextPaint.show(model.paints(), model.marks().nextPaintProperty().get());
+    stirred.show();
+    filling = true;
+    size.setMax(model.marks().mostSidePx());
+    size.setValue(model.marks().sidePx());
+    filling = false;
+    String why =
+        state.needsPaper()
+            ? SpotsWords.NEEDS_PAPER
+            : state
+                .fault()
+                .map(fault -> SpotsWords.NO_PAPER)
+                .or(
+                    () ->
+                        state
+                            .refusal()
+                            .map(
+                                refusal ->
+                                    SwatchWords.sentence(SwatchesWords.PICTURE_FILE, refusal)))
+                .orElse("");
+    problem.setText(why);
+    problem.setVisible(!why.isEmpty());
+    remarks
+        .getChildren()
+        .setAll(
+            state.notes().stream()
+                .map(note -> Sentence.of(PictureWords.sentence(note), "warn"))
+                .toList());
+    remarks.setVisible(!state.notes().isEmpty());
+    legend.setVisible(state.rows().stream().anyMatch(row -> row.chip().isPresent()));
+    showRows(state.rows());
+    fitting.setVisible(state.working());
+    keep.setDisable(!model.canKeep());
+  }
+
+  /** As many rows as there are spots; those there are already keep the keyboard. */
+  private void showRows(List<SpotsState.Row> all) {
+    List<Node> lines = new ArrayList<>(rows.getChildren());
+    while (lines.size() > all.size()) {
+      lines.remove(lines.size() - 1);
+    }
+    while (lines.size() < all.size()) {
+      lines.add(new SpotRow(lines.size(), model));
+    }
+    if (!lines.equals(rows.getChildren())) {
+      rows.getChildren().setAll(lines);
+    }
+    for (int i = 0; i < all.size(); i++) {
+      ((SpotRow) lines.get(i)).show(all.get(i), model.marks().pickedProperty().get() == i);
+    }
+  }
+
+  private void keep() {
+    int paints = model.coats().size();
+    model.keep();
+    status.setText(SwatchesWords.kept(paints));
+  }
+}

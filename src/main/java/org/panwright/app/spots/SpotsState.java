@@ -1,0 +1,47 @@
+package org.panwright.app.spots;
+
+import java.util.List;
+import java.util.Optional;
+import org.panwright.app.swatches.PatchChip;
+import org.panwright.swatch.FitRefusal;
+import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.sheet.ReadingFault;
+import org.panwright.swatch.sheet.ReadingNote;
+import org.panwright.swatch.spot.Spot;
+
+/**
+ * All that is known of the spots at one moment.
+ *
+ * @param rows one for each spot
+ * @param needsPaper whether nothing can be read before a spot of bare paper or of a card is placed
+ * @param fault why nothing could be read, if so
+ * @param notes what makes the colours less sure
+ * @param report what the paints learn from the spots and all they knew
+ * @param refusal why they cannot, if so
+ * @param working whether something is under way
+ */
+record SpotsState(
+    List<Row> rows,
+    boolean needsPaper,
+    Optional<ReadingFault> fault,
+    List<ReadingNote> notes,
+    Optional<PaintFitReport> report,
+    Optional<FitRefusal> refusal,
+    boolean working) {
+  /** No spots. */
+  static final SpotsState NONE =
+      new SpotsState(
+          List.of(), false, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), false);
+
+  SpotsState {
+    rows = List.copyOf(rows);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * A spot as it is listed.
+   *
+   * @param chip its colour beside the model's; empty where it was not or cannot be read
+   */
+  record Row(Spot spot, Optional<PatchChip> chip) {}
+}
