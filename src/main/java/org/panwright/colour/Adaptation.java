@@ -9,6 +9,8 @@ public final class Adaptation {
   private static final double[][] BRADFORD = {
     {0.8951, 0.2664, -0.1614}, {-0.7502, 1.7135, 0.0367}, {0.0389, -0.0685, 1.0296}
   };
+
+  /** The inverse of the matrix above, so that there and back is the same to 15 digits. */
   private static final double[][] INVERSE = {
     {0.9869929054667123, -0.1470542564209901, 0.1599626516637312},
     {0.4323052697233946, 0.5183602715367776, 0.0492912282128556},

@@ -8,6 +8,12 @@ package org.panwright.colour;
  *     constant Oklab hue and lightness
  */
 public record GamutFit(Srgb shown, boolean exact) {
+  /** What white may exceed 1 in lightness by rounding alone, far below one step of the screen. */
+  private static final double WHITE_ROUNDING = 1e-4;
+
+  /** The chroma a white may have by rounding alone. */
+  private static final double GREY_ROUNDING = 1e-3;
+
   /** Halvings of the chroma interval: 0.4 / 2^24 is far below one step of the screen. */
   private static final int HALVINGS = 24;
 
@@ -19,7 +25,7 @@ public record GamutFit(Srgb shown, boolean exact) {
    */
   public static GamutFit of(Oklch colour) {
     if (colour.l() >= 1) {
-      return new GamutFit(new Srgb(1, 1, 1), colour.l() < 1 + 1e-4 && colour.c() < 1e-3);
+      return new GamutFit(new Srgb(1, 1, 1), isWhite(colour));
     }
     if (colour.l() <= 0) {
       return new GamutFit(new Srgb(0, 0, 0), colour.l() == 0 && colour.c() == 0);
@@ -44,6 +50,10 @@ public record GamutFit(Srgb shown, boolean exact) {
   /** The nearest showable colour for tristimulus values under D65. */
   public static GamutFit ofXyzD65(Xyz xyz) {
     return of(Oklab.ofD65(xyz).toOklch());
+  }
+
+  private static boolean isWhite(Oklch colour) {
+    return colour.l() < 1 + WHITE_ROUNDING && colour.c() < GREY_ROUNDING;
   }
 
   private static LinearSrgb linear(Oklch colour) {

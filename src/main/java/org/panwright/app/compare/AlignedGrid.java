@@ -140,7 +140,7 @@ final class AlignedGrid extends CanvasRegion {
     pen.setTextAlign(TextAlignment.RIGHT);
     pen.setTextBaseline(VPos.CENTER);
     for (int row = 0; row < names.size(); row++) {
-      pen.setFill(shown.holds(row) ? text() : soft().deriveColor(0, 1, 1, 0.5));
+      pen.setFill(shown.holds(row) ? text() : soft());
       pen.fillText(names.get(row), HEADS - 8, TOP + (row + 0.5) * size);
     }
   }
