@@ -3,8 +3,6 @@ package org.panwright.app.findings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Earning;
@@ -15,27 +13,26 @@ import org.panwright.words.LineupFigureWords;
 
 /** The figures behind the findings, folded up at the end of the list. */
 final class FiguresFolds {
-  private final BooleanProperty paintsOpen = new SimpleBooleanProperty();
-  private final BooleanProperty balanceOpen = new SimpleBooleanProperty();
-  private final BooleanProperty greysOpen = new SimpleBooleanProperty();
+  private final Fold paints = new Fold();
+  private final Fold balance = new Fold();
+  private final Fold greys = new Fold();
 
   /** The parts for a judgement; none for an empty lineup. */
-  List<Node> of(Judgement judgement) {
+  List<Fold> of(Judgement judgement) {
     if (judgement.earnings().isEmpty()) {
       return List.of();
     }
-    List<Node> folds = new ArrayList<>();
-    folds.add(new Fold(LineupFigureWords.PAINTS, paints(judgement), paintsOpen));
-    folds.add(
-        new Fold(
-            LineupFigureWords.BALANCE,
-            lines(LineupFigureWords.balance(judgement.balance(), judgement.kit())),
-            balanceOpen));
-    List<Node> greys = lines(LineupFigureWords.greys(judgement.mud().greys(), judgement.kit()));
-    if (!greys.isEmpty()) {
-      folds.add(new Fold(LineupFigureWords.GREYS, greys, greysOpen));
+    paints.hold(LineupFigureWords.PAINTS, () -> paints(judgement));
+    balance.hold(
+        LineupFigureWords.BALANCE,
+        () -> lines(LineupFigureWords.balance(judgement.balance(), judgement.kit())));
+    if (judgement.mud().greys().isEmpty()) {
+      return List.of(paints, balance);
     }
-    return folds;
+    greys.hold(
+        LineupFigureWords.GREYS,
+        () -> lines(LineupFigureWords.greys(judgement.mud().greys(), judgement.kit())));
+    return List.of(paints, balance, greys);
   }
 
   private static List<Node> paints(Judgement judgement) {

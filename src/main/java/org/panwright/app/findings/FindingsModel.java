@@ -28,7 +28,9 @@ public final class FindingsModel {
   ObservableValue<Shown> shownProperty() {
     return judgement.map(
         newest ->
-            newest.map(j -> new Shown(j.kit(), j.findings(), j.muted())).orElse(Shown.NOTHING));
+            newest
+                .map(j -> new Shown(j.kit(), j.lineupId(), j.findings(), j.muted()))
+                .orElse(Shown.NOTHING));
   }
 
   /** The judgement the findings are from. */
@@ -76,8 +78,8 @@ public final class FindingsModel {
         .ifPresent(lineup -> session.perform(new Edit.TellFinding(lineup.id(), finding.key())));
   }
 
-  /** Findings, those muted, and the kit they speak of. */
-  record Shown(Kit kit, List<Finding> findings, List<Muted> muted) {
-    static final Shown NOTHING = new Shown(Kit.empty("none"), List.of(), List.of());
+  /** Findings, those muted, and the kit and lineup they speak of. */
+  record Shown(Kit kit, String lineupId, List<Finding> findings, List<Muted> muted) {
+    static final Shown NOTHING = new Shown(Kit.empty("none"), "", List.of(), List.of());
   }
 }

@@ -2,13 +2,12 @@ package org.panwright.app.findings;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.panwright.app.fx.InPlace;
 import org.panwright.app.fx.Sentence;
 import org.panwright.words.FindingListWords;
 
@@ -17,11 +16,14 @@ public final class FindingsView extends VBox {
   private final FindingsModel model;
   private final VBox list = new VBox();
   private final Label count = new Label();
+  private final Label nothing = Sentence.of("", "soft");
+  private final FindingCards cards;
+  private final Fold muted = new Fold();
   private final FiguresFolds figures = new FiguresFolds();
-  private final BooleanProperty mutedOpen = new SimpleBooleanProperty();
 
   public FindingsView(FindingsModel model) {
     this.model = model;
+    cards = new FindingCards(model);
     getStyleClass().addAll("pane", "findings-view");
     Label title = new Label(FindingListWords.TITLE);
     title.getStyleClass().add("pane-title");
@@ -40,19 +42,47 @@ public final class FindingsView extends VBox {
 
   private void show(FindingsModel.Shown shown) {
     count.setText(FindingListWords.count(shown.findings().size()));
+    int focused = placeOfFocus();
+    cards.show(shown);
     List<Node> rows = new ArrayList<>();
     if (shown.findings().isEmpty()) {
-      rows.add(Sentence.of(model.nothing(), "soft"));
+      nothing.setText(model.nothing());
+      rows.add(nothing);
     }
-    shown.findings().forEach(finding -> rows.add(new FindingCard(model, finding, shown.kit())));
+    rows.addAll(cards.cards());
     if (!shown.muted().isEmpty()) {
-      rows.add(
-          new Fold(
-              FindingListWords.muted(shown.muted().size()),
-              shown.muted().stream().map(m -> new MutedCard(model, m, shown.kit())).toList(),
-              mutedOpen));
+      muted.hold(
+          FindingListWords.muted(shown.muted().size()),
+          () -> shown.muted().stream().map(m -> new MutedCard(model, m, shown.kit())).toList());
+      rows.add(muted);
     }
     model.judgement().ifPresent(judgement -> rows.addAll(figures.of(judgement)));
-    list.getChildren().setAll(rows);
+    InPlace.arrange(list.getChildren(), rows);
+    keepFocus(focused);
+  }
+
+  /** The place of the row that has the keyboard, or −1. */
+  private int placeOfFocus() {
+    for (int i = 0; i < list.getChildren().size(); i++) {
+      if (list.getChildren().get(i).isFocusWithin()) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** If the card with the keyboard is gone, the one now in its place takes it, or else a fold. */
+  private void keepFocus(int place) {
+    if (place < 0 || placeOfFocus() >= 0) {
+      return;
+    }
+    if (cards.cards().isEmpty()) {
+      list.getChildren().stream()
+          .filter(Fold.class::isInstance)
+          .findFirst()
+          .ifPresent(fold -> ((Fold) fold).takeFocus());
+    } else {
+      cards.cards().get(Math.min(place, cards.cards().size() - 1)).takeFocus();
+    }
   }
 }
