@@ -7,10 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Orientation;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 import org.panwright.app.chip.ChipInk;
+import org.panwright.app.fx.InPlace;
 import org.panwright.app.hand.Holding;
 import org.panwright.app.hand.Outcome;
 import org.panwright.words.BoxWords;
@@ -72,32 +74,37 @@ final class BoxDrawing extends Region {
     boolean isSameBox =
         picture.map(BoxPicture::box).equals(shown.map(BoxPicture::box)) && picture.isPresent();
     shown = picture;
-    if (isSameBox) {
-      for (int i = 0; i < wells.size(); i++) {
-        wells.get(i).show(picture.get().wells().get(i));
-      }
-    } else {
-      rebuild();
+    List<WellPicture> contents = picture.map(BoxPicture::wells).orElse(List.of());
+    for (int i = 0; i < Math.min(contents.size(), wells.size()); i++) {
+      wells.get(i).show(contents.get(i));
+    }
+    if (!isSameBox) {
+      rebuild(contents);
     }
     markPicked();
     requestLayout();
   }
 
-  private void rebuild() {
-    wells.clear();
-    getChildren().clear();
+  /** Wells there are already serve for another box too. */
+  private void rebuild(List<WellPicture> contents) {
+    while (wells.size() > contents.size()) {
+      wells.remove(wells.size() - 1);
+    }
+    while (wells.size() < contents.size()) {
+      WellView view = new WellView(contents.get(wells.size()), ink, widths);
+      prepare.accept(view);
+      wells.add(view);
+    }
+    List<Node> children = new ArrayList<>();
     shown.ifPresent(
         picture -> {
-          for (WellPicture well : picture.wells()) {
-            WellView view = new WellView(well, ink, widths);
-            prepare.accept(view);
-            wells.add(view);
-          }
           parts.show(picture.box(), true);
-          getChildren().addAll(lid, tray, parts, leftKnuckle, rightKnuckle);
-          getChildren().addAll(wells);
-          getChildren().add(hint);
+          children.addAll(List.of(lid, tray, parts, leftKnuckle, rightKnuckle));
+          children.addAll(wells);
+          children.add(hint);
         });
+    InPlace.arrange(getChildren(), children);
+    carry(model.hand().holdingProperty().get());
   }
 
   private void markPicked() {

@@ -108,19 +108,18 @@ public final class BoxView extends VBox {
     well.setOnContextMenuRequested(event -> openMenu(well, event));
     well.setOnDragDetected(event -> drag(well, event));
     well.setOnDragDone(event -> model.hand().cancel());
-    Spot spot = new Spot.AtWell(well.wellId());
     well.setOnDragOver(
         event -> {
           if (HeldOnDragboard.read(event.getDragboard()).isPresent()) {
             event.acceptTransferModes(TransferMode.COPY_OR_MOVE);
-            model.hand().hover(spot);
+            model.hand().hover(new Spot.AtWell(well.wellId()));
             event.consume();
           }
         });
     well.setOnDragExited(event -> model.hand().leave());
     well.setOnDragDropped(
         event -> {
-          model.hand().hover(spot);
+          model.hand().hover(new Spot.AtWell(well.wellId()));
           event.setDropCompleted(model.hand().putDown());
           event.consume();
         });

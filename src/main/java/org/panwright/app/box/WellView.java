@@ -6,10 +6,10 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import javafx.scene.text.TextAlignment;
 import org.panwright.app.chip.ChipInk;
+import org.panwright.app.fx.LateTip;
 import org.panwright.paint.Paint;
 import org.panwright.words.BoxWords;
 
@@ -41,7 +41,6 @@ final class WellView extends Region {
   private static final double SMALLEST_NAME = 0.85;
   private static final NameFit NONE = new NameFit(1, List.of(), List.of());
 
-  private final String wellId;
   private final ChipInk ink;
   private final TextWidths widths;
   private final Region pan = new Region();
@@ -52,13 +51,11 @@ final class WellView extends Region {
   private final Label codes = new Label();
   private final Label vacant = new Label(BoxWords.EMPTY);
   private final FillMark mark = new FillMark();
-  private final Tooltip tooltip = new Tooltip();
   private WellPicture shown;
   private NameFit fit = NONE;
   private double plateHeight;
 
   WellView(WellPicture first, ChipInk ink, TextWidths widths) {
-    wellId = first.well().id();
     this.ink = ink;
     this.widths = widths;
     getStyleClass().add("well");
@@ -77,13 +74,12 @@ final class WellView extends Region {
     getChildren().addAll(pan, beyond, plate, name, codes, vacant, number, mark);
     setAccessibleRole(AccessibleRole.BUTTON);
     setAccessibleRoleDescription(BoxWords.WELL);
-    tooltip.setOnShowing(event -> tooltip.setText(shown.explained()));
-    Tooltip.install(this, tooltip);
+    LateTip.on(this, () -> shown.explained());
     show(first);
   }
 
   String wellId() {
-    return wellId;
+    return shown.well().id();
   }
 
   WellPicture shown() {

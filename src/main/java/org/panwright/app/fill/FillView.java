@@ -1,7 +1,11 @@
 package org.panwright.app.fill;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -13,29 +17,26 @@ import org.panwright.app.Session;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.words.FillViewWords;
 
-/** Four parts of which one is shown: plan, tubes, where things are, pans. */
+/**
+ * Four parts of which one is shown: plan, tubes, where things are, pans. Each is built when it is
+ * first looked at.
+ */
 public final class FillView extends VBox {
   private final StackPane ground = new StackPane();
   private final HBox strip = new HBox();
   private final ToggleGroup group = new ToggleGroup();
-  private final PlanPart plan;
-  private final TubesPart tubes;
-  private final WherePart where;
-  private final PansPart pans;
+  private final Map<String, Node> built = new HashMap<>();
+  private final List<Runnable> shown = new ArrayList<>();
 
   public FillView(FillModel model, Session session, Dialogs dialogs) {
     getStyleClass().add("fill-view");
-    plan = new PlanPart(model);
-    tubes = new TubesPart(model, dialogs);
-    where = new WherePart(model);
-    pans = new PansPart(model, dialogs);
     strip.getStyleClass().addAll("joined", "fill-parts");
     strip.setAccessibleText(FillViewWords.PARTS);
     List<ToggleButton> buttons = new ArrayList<>();
-    buttons.add(part(FillViewWords.PLAN, plan));
-    buttons.add(part(FillViewWords.TUBES, tubes));
-    buttons.add(part(FillViewWords.WHERE, where));
-    buttons.add(part(FillViewWords.PANS, pans));
+    buttons.add(part(FillViewWords.PLAN, () -> new PlanPart(model), PlanPart::show));
+    buttons.add(part(FillViewWords.TUBES, () -> new TubesPart(model, dialogs), TubesPart::show));
+    buttons.add(part(FillViewWords.WHERE, () -> new WherePart(model), WherePart::show));
+    buttons.add(part(FillViewWords.PANS, () -> new PansPart(model, dialogs), PansPart::show));
     buttons.get(0).getStyleClass().add("first");
     buttons.get(buttons.size() - 1).getStyleClass().add("last");
     strip.getChildren().setAll(buttons);
@@ -46,24 +47,27 @@ public final class FillView extends VBox {
     model.planProperty().addListener(changed -> show());
     model.furtherProperty().addListener(changed -> show());
     sceneProperty().addListener((property, before, now) -> model.setShown(now != null));
-    show();
   }
 
-  private ToggleButton part(String name, Node content) {
+  private <P extends Node> ToggleButton part(String name, Supplier<P> content, Consumer<P> show) {
     ToggleButton button = new ToggleButton(name);
     button.setToggleGroup(group);
     button.setOnAction(
         event -> {
           button.setSelected(true);
-          ground.getChildren().setAll(content);
+          ground.getChildren().setAll(built.computeIfAbsent(name, n -> build(content, show)));
         });
     return button;
   }
 
+  private <P extends Node> Node build(Supplier<P> content, Consumer<P> show) {
+    P part = content.get();
+    shown.add(() -> show.accept(part));
+    show.accept(part);
+    return part;
+  }
+
   private void show() {
-    plan.show();
-    tubes.show();
-    where.show();
-    pans.show();
+    shown.forEach(Runnable::run);
   }
 }

@@ -10,7 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
-import javafx.scene.control.Tooltip;
+import org.panwright.app.fx.LateTip;
 
 /** A table of plain words and figures that keeps what is picked when its rows are made anew. */
 final class TextTable<R> extends TableView<R> {
@@ -89,14 +89,14 @@ final class TextTable<R> extends TableView<R> {
 
   /** Words that may be too long for their cell stand whole in its tip. */
   private static final class WordsCell<R> extends TableCell<R, String> {
-    private final Tooltip tip = new Tooltip();
+    WordsCell() {
+      LateTip.on(this, () -> getText() == null || getText().length() < LONG ? "" : getText());
+    }
 
     @Override
     protected void updateItem(String item, boolean empty) {
       super.updateItem(item, empty);
       setText(empty ? "" : item);
-      tip.setText(item);
-      setTooltip(empty || item == null || item.length() < LONG ? null : tip);
     }
   }
 }

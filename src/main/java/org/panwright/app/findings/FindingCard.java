@@ -7,12 +7,12 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.Finding;
+import org.panwright.app.fx.LateTip;
 import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.SteadyColumn;
 import org.panwright.kit.Kit;
@@ -132,7 +132,8 @@ final class FindingCard extends SteadyColumn {
     Button button = new Button(FindingListWords.MUTE);
     button.getStyleClass().addAll("quiet", "small");
     button.setMinWidth(Region.USE_PREF_SIZE);
-    button.setTooltip(new Tooltip(FindingListWords.MUTE_HELP));
+    LateTip.on(button, () -> FindingListWords.MUTE_HELP);
+    button.setAccessibleHelp(FindingListWords.MUTE_HELP);
     button.setOnAction(e -> askWhy());
     return button;
   }

@@ -50,7 +50,10 @@ public final class LineupBar extends HBox {
 
   private void follow() {
     following = true;
-    choice.getItems().setAll(model.entries());
+    List<LineupModel.Entry> entries = model.entries();
+    if (!entries.equals(choice.getItems())) {
+      choice.getItems().setAll(entries);
+    }
     choice.setValue(model.chosen().orElse(null));
     following = false;
   }

@@ -5,13 +5,13 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.panwright.app.fx.CommittedField;
+import org.panwright.app.fx.LateTip;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.CheckItem;
 import org.panwright.words.OutingWords;
@@ -90,7 +90,8 @@ final class CheckRow extends HBox {
 
   private void fillMore() {
     more.getStyleClass().add("quiet");
-    more.setTooltip(new Tooltip(OutingWords.MOVE_KEYS));
+    LateTip.on(more, () -> OutingWords.MOVE_KEYS);
+    more.setAccessibleHelp(OutingWords.MOVE_KEYS);
     more.getItems()
         .setAll(
             item(OutingWords.UP, () -> model.move(id, -1)),

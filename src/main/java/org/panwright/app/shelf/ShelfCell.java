@@ -4,13 +4,13 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.panwright.app.chip.ChipInk;
+import org.panwright.app.fx.LateTip;
 import org.panwright.paint.Ownership;
 import org.panwright.words.ShelfWords;
 
@@ -26,7 +26,6 @@ final class ShelfCell extends ListCell<ShelfRow> {
   private final Label place = new Label();
   private final Label badge = new Label();
   private final HBox row;
-  private final Tooltip tooltip = new Tooltip();
 
   ShelfCell(ChipInk ink) {
     this.ink = ink;
@@ -48,7 +47,7 @@ final class ShelfCell extends ListCell<ShelfRow> {
     HBox.setHgrow(texts, Priority.ALWAYS);
     row = new HBox(ground, texts);
     row.getStyleClass().add("row");
-    tooltip.setOnShowing(event -> tooltip.setText(getItem() == null ? "" : getItem().explained()));
+    LateTip.on(this, () -> getItem() == null ? "" : getItem().explained());
   }
 
   private static HBox line(Label first, Label mark) {
@@ -66,7 +65,6 @@ final class ShelfCell extends ListCell<ShelfRow> {
     super.updateItem(item, empty);
     if (empty || item == null) {
       setGraphic(null);
-      setTooltip(null);
       setAccessibleText(null);
       return;
     }
@@ -80,7 +78,6 @@ final class ShelfCell extends ListCell<ShelfRow> {
     badge.setText(ShelfWords.badge(item.tones().source(), item.tones().expectedError()));
     pseudoClassStateChanged(NOT_OWNED, item.paint().ownership() != Ownership.OWNED);
     setAccessibleText(item.spoken());
-    setTooltip(tooltip);
     setGraphic(row);
   }
 }
