@@ -50,11 +50,19 @@ public final class ShelfView extends VBox {
     list = new ShelfList(model);
     getStyleClass().addAll("pane", "shelf");
     getStylesheets().add(sheet());
-    ShelfFilters filters = new ShelfFilters(model);
+    StackPane filters = new StackPane();
     ToggleButton narrow = new ToggleButton(ShelfWords.NARROW);
     narrow.setTooltip(new Tooltip(ShelfWords.NARROW_MEANS));
     filters.visibleProperty().bind(narrow.selectedProperty());
     filters.managedProperty().bind(narrow.selectedProperty());
+    narrow
+        .selectedProperty()
+        .addListener(
+            (o, was, asked) -> {
+              if (filters.getChildren().isEmpty()) {
+                filters.getChildren().add(new ShelfFilters(model));
+              }
+            });
     StackPane stack = new StackPane(list, dropHere);
     StackPane.setAlignment(dropHere, Pos.TOP_CENTER);
     VBox.setVgrow(stack, Priority.ALWAYS);
