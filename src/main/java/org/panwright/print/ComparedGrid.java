@@ -25,6 +25,11 @@ final class ComparedGrid {
   private static final double TEXT_PT = 6;
   private static final double GAP_MM = 1.5;
 
+  /** Frames of smaller cells would run together into grey. */
+  private static final double LEAST_FRAMED_MM = 2;
+
+  private static final double LOW_GAP_MM = 0.8;
+
   private ComparedGrid() {}
 
   /** The height of a grid of so many paints in a width. */
@@ -58,21 +63,26 @@ final class ComparedGrid {
           Recipe recipe = row == column ? Recipe.of(rowId) : Recipe.of(rowId, LEAD, columnId, 1);
           marks.add(
               new Mark.Swatch(place, List.of(PrintColour.of(mixer.dry(recipe, load)).shown())));
-        } else {
+        } else if (cell >= LEAST_FRAMED_MM) {
           marks.add(new Mark.Rectangle(place, 0, 0.08, Ink.FAINT, false, Optional.empty()));
         }
       }
     }
+    double extent = paints.size() * cell;
+    Area whole = new Area(area.xMm() + HEADS_MM, area.yMm(), extent, extent);
+    marks.add(new Mark.Rectangle(whole, 0, 0.08, Ink.FAINT, false, Optional.empty()));
     return List.of(new Mark.Group(Role.FIGURE, CompareWords.gridFigure(name), marks));
   }
 
   /**
-   * The name of a row; in low rows the codes, in two columns by turns so that they do not touch.
+   * The name of a row; in low rows the codes, in several columns by turns so that they do not touch.
    */
   private static List<Mark> head(Paint paint, int row, double cell, double xMm, double yMm) {
-    boolean low = cell < Typeface.leadingMm(TextFit.LEGIBLE_PT);
-    double width = (low ? HEADS_MM / 2 : HEADS_MM) - GAP_MM;
-    double left = low && row % 2 == 1 ? xMm + HEADS_MM / 2 : xMm;
+    int columns = (int) Math.ceil(Typeface.leadingMm(TextFit.LEGIBLE_PT) / cell);
+    boolean low = columns > 1;
+    double each = HEADS_MM / columns;
+    double width = each - (low ? LOW_GAP_MM : GAP_MM);
+    double left = xMm + row % columns * each;
     FittedText head =
         TextFit.of(Typeface.REGULAR, low ? TextFit.LEGIBLE_PT : TEXT_PT)
             .line(low ? paint.codes() : paint.name(), width);

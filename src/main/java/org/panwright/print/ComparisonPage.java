@@ -12,14 +12,15 @@ import org.panwright.words.CompareWords;
 import org.panwright.words.ComparisonWords;
 
 /**
- * Two lineups side by side on one page: boxes, grids, rings, what is won and lost, what to move.
+ * Two lineups side by side on one page: boxes, grids, rings, what is won and lost, what to move. Only
+ * sentences for which a page has no room, as of two large boxes without a paint in common, go on to
+ * another.
  */
 public final class ComparisonPage {
   private static final double GUTTER_MM = 6;
   private static final double NAME_MM = 5;
   private static final double BOX_MM = 50;
   private static final double RING_MM = 64;
-  private static final double TEXT_PT = 7;
   private static final double LEAST_GRID_MM = 30;
 
   private final Judgement first;
@@ -77,7 +78,18 @@ public final class ComparisonPage {
     double grid = Math.max(LEAST_GRID_MM, ComparedGrid.heightMm(paints.size(), width));
     marks.addAll(ComparedGrid.of(first, firstName, paints, new Area(room.xMm(), top, width, grid)));
     marks.addAll(ComparedGrid.of(second, secondName, paints, new Area(right, top, width, grid)));
-    top += grid + 3;
+    top += grid + 1.5;
+    marks.addAll(
+        ComparedSamples.of(
+            comparison.onlyFirst(),
+            firstName,
+            new Area(room.xMm(), top, width, ComparedSamples.HEIGHT_MM)));
+    marks.addAll(
+        ComparedSamples.of(
+            comparison.onlySecond(),
+            secondName,
+            new Area(right, top, width, ComparedSamples.HEIGHT_MM)));
+    top += ComparedSamples.HEIGHT_MM + 3;
     marks.addAll(
         ComparedRings.of(
             first,
@@ -86,17 +98,25 @@ public final class ComparisonPage {
             CompareWords.ringFigure(firstName, secondName),
             new Area(room.xMm(), top, RING_MM, RING_MM)));
     double below = top + RING_MM + 1;
-    marks.addAll(
-        text(
-            List.of(List.of(CompareWords.HUES), ComparisonWords.hues(comparison)),
-            new Area(room.xMm(), below, RING_MM, Math.max(4, room.bottomMm() - below))));
     double textLeft = room.xMm() + RING_MM + GUTTER_MM;
     double column = (room.rightMm() - textLeft - GUTTER_MM) / 2;
     double height = room.bottomMm() - top;
-    marks.addAll(text(findings(), new Area(textLeft, top, column, height)));
-    marks.addAll(text(moves(), new Area(textLeft + column + GUTTER_MM, top, column, height)));
+    ComparedText text = new ComparedText();
+    marks.addAll(
+        text.within(
+            List.of(hues()), new Area(room.xMm(), below, RING_MM, room.bottomMm() - below)));
+    List<ComparedText.Part> parts = new ArrayList<>(findings());
+    parts.addAll(moves());
+    marks.addAll(
+        text.within(
+            parts,
+            new Area(textLeft, top, column, height),
+            new Area(textLeft + column + GUTTER_MM, top, column, height)));
     String title = CompareWords.pageTitle(firstName, secondName);
-    return new Papers(title, List.of(frame.sheet(title, List.of(), marks)));
+    List<Sheet> sheets = new ArrayList<>();
+    sheets.add(frame.sheet(title, List.of(), marks));
+    text.beyond(room).forEach(page -> sheets.add(frame.sheet(title, List.of(), page)));
+    return new Papers(title, sheets);
   }
 
   private static List<Mark> name(String name, double xMm, double topMm, double widthMm) {
@@ -105,68 +125,41 @@ public final class ComparisonPage {
         .as(Role.HEADING, xMm, topMm, widthMm, Align.LEFT);
   }
 
-  /** Headings and their sentences in turn. */
-  private List<List<String>> findings() {
-    List<List<String>> parts = new ArrayList<>();
-    parts.add(List.of(CompareWords.COLOURS));
-    parts.add(List.of(ComparisonWords.reach(comparison, firstName, secondName)));
-    parts.add(List.of(CompareWords.DARKS));
-    parts.add(List.of(ComparisonWords.darks(comparison, firstName, secondName)));
+  private ComparedText.Part hues() {
+    List<String> sentences = new ArrayList<>(List.of(CompareWords.PRINTED_RING_KEY));
+    sentences.addAll(ComparisonWords.hues(comparison));
+    return new ComparedText.Part(CompareWords.HUES, sentences);
+  }
+
+  private List<ComparedText.Part> findings() {
+    List<ComparedText.Part> parts = new ArrayList<>();
+    parts.add(part(CompareWords.COLOURS, ComparisonWords.reach(comparison, firstName, secondName)));
+    parts.add(part(CompareWords.DARKS, ComparisonWords.darks(comparison, firstName, secondName)));
     if (!subjects.isEmpty()) {
-      parts.add(List.of(CompareWords.SUBJECTS));
       parts.add(
-          subjects.stream()
-              .map(pair -> ComparisonWords.subject(pair, firstName, secondName))
-              .toList());
+          new ComparedText.Part(
+              CompareWords.SUBJECTS,
+              subjects.stream()
+                  .map(pair -> ComparisonWords.subject(pair, firstName, secondName))
+                  .toList()));
     }
-    parts.add(List.of(CompareWords.CAUTIONS));
-    parts.add(ComparisonWords.cautions(first, second, firstName, secondName));
+    parts.add(
+        new ComparedText.Part(
+            CompareWords.CAUTIONS, ComparisonWords.cautions(first, second, firstName, secondName)));
     return parts;
   }
 
-  private List<List<String>> moves() {
+  private List<ComparedText.Part> moves() {
     Kit kit = first.kit();
     Lineup lineup = kit.lineup(first.lineupId()).orElseThrow();
-    List<List<String>> parts = new ArrayList<>();
-    parts.add(List.of(CompareWords.PAINTS));
-    parts.add(ComparisonWords.paints(comparison, kit, firstName, secondName));
-    parts.add(List.of(CompareWords.MOVES));
-    parts.add(ComparisonWords.moves(comparison, kit, kit.boxOf(lineup)));
-    return parts;
+    return List.of(
+        new ComparedText.Part(
+            CompareWords.PAINTS, ComparisonWords.paints(comparison, kit, firstName, secondName)),
+        new ComparedText.Part(
+            CompareWords.MOVES, ComparisonWords.moves(comparison, kit, kit.boxOf(lineup))));
   }
 
-  /** Headings and sentences, all in the largest type with which they fit the area. */
-  private static List<Mark> text(List<List<String>> parts, Area area) {
-    for (double pt = TEXT_PT; pt > TextFit.LEGIBLE_PT; pt -= 0.25) {
-      List<Mark> set = set(parts, area, pt);
-      if (fits(set, area)) {
-        return set;
-      }
-    }
-    return set(parts, area, TextFit.LEGIBLE_PT).stream()
-        .filter(mark -> mark.bounds().bottomMm() <= area.bottomMm() + 0.5)
-        .toList();
-  }
-
-  private static boolean fits(List<Mark> marks, Area area) {
-    return marks.stream().allMatch(mark -> mark.bounds().bottomMm() <= area.bottomMm() + 0.5);
-  }
-
-  private static List<Mark> set(List<List<String>> parts, Area area, double pt) {
-    List<Mark> marks = new ArrayList<>();
-    double top = area.yMm();
-    for (int part = 0; part < parts.size(); part += 2) {
-      FittedText heading =
-          TextFit.of(Typeface.BOLD, pt).line(parts.get(part).get(0), area.widthMm());
-      marks.addAll(heading.as(Role.SECTION, area.xMm(), top, area.widthMm(), Align.LEFT));
-      top += heading.heightMm() + 0.3;
-      for (String sentence : parts.get(part + 1)) {
-        FittedText text = TextFit.of(Typeface.REGULAR, pt).paragraph(sentence, area.widthMm());
-        marks.addAll(text.as(Role.PARAGRAPH, area.xMm(), top, area.widthMm(), Align.LEFT));
-        top += text.heightMm() + 0.3;
-      }
-      top += 1.5;
-    }
-    return marks;
+  private static ComparedText.Part part(String heading, String sentence) {
+    return new ComparedText.Part(heading, List.of(sentence));
   }
 }

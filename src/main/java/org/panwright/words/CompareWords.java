@@ -1,5 +1,7 @@
 package org.panwright.words;
 
+import java.util.List;
+
 /** Words of the view that puts two lineups side by side. */
 public final class CompareWords {
   public static final String TITLE = "Compare";
@@ -29,6 +31,11 @@ public final class CompareWords {
   public static final String RING_KEY =
       "Shape: first. Coloured line: second. Grey line: the shelf. Outer arcs: lost; inner arcs:"
           + " won.";
+  public static final String PRINTED_RING_KEY =
+      "Grey line: first. Black line: second. Outer arcs: lost; inner arcs: won.";
+  public static final String ONLY_HERE = "Only here:";
+  public static final String NONE_ONLY_HERE = "It mixes nothing the other cannot.";
+  public static final String CONTINUED = "More on the next sheet.";
   public static final String NOT_IN_IT = "not in this lineup";
   public static final String CELLS_HINT =
       "Every cell: a cream wash, the paint of the row leading 3 to 1. Arrow keys go from cell to"
@@ -49,6 +56,11 @@ public final class CompareWords {
   /** What a row of sample colours is, for those who cannot see it. */
   public static String samples(int count, String lineup) {
     return "%d colours only %s mixes; left and right go through them".formatted(count, lineup);
+  }
+
+  /** Colours only one lineup mixes, for those who cannot see them. */
+  public static String samplesFigure(String lineup, List<String> looks) {
+    return "Colours only %s mixes: %s".formatted(lineup, String.join(", ", looks));
   }
 
   /** A grid for those who cannot see it: whose it is, and what is picked in it. */

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.panwright.analysis.Judge;
 import org.panwright.analysis.Judgement;
 import org.panwright.analysis.SubjectPair;
@@ -66,13 +68,53 @@ class ComparisonPageTest {
   /** Forty different paints, the last eight exchanged: as much as a large box has. */
   @Test
   void largeLineupsStayOnOnePageWithoutCollidingText() {
+    Papers papers = large(40, 8, "before", "after", PaperFormat.A4);
+    assertThat(papers.sheets()).hasSize(1);
+    everythingFits(papers);
+    assertThat(text(papers)).contains("into well 40.");
+  }
+
+  /** No paint in common: rows for all of both, and a list of moves for every well. */
+  @ParameterizedTest
+  @CsvSource({"24, A4", "48, A4", "48, LETTER", "24, A5", "48, A3"})
+  void lineupsWithNothingInCommonLeaveNoSentenceOut(int paints, PaperFormat paper) {
+    String first = "Winter mud flats at low water, before: put Quinacridone violet into well 12";
+    String second = "Winter mud flats at low water with Dioxazine violet for Quinacridone violet";
+    Papers papers = large(paints, paints, first, second, paper);
+    everythingFits(papers);
+    for (int well = 1; well <= paints; well++) {
+      assertThat(text(papers)).contains("out of well " + well + ".", "into well " + well + ".");
+    }
+  }
+
+  @Test
+  void anEmptyLineupBesideAFullOneHasItsPage() {
+    Papers papers = large(12, 0, "full", "empty", PaperFormat.A4);
+    assertThat(papers.sheets()).hasSize(1);
+    everythingFits(papers);
+    assertThat(text(papers)).contains("none of it is left", "It mixes nothing the other cannot.");
+  }
+
+  private static void everythingFits(Papers papers) {
+    for (Sheet sheet : papers.sheets()) {
+      assertThat(sheet.singleMarks()).allMatch(mark -> sheet.area().contains(mark.bounds(), 0.02));
+      noTextsCollide(sheet);
+    }
+  }
+
+  /**
+   * So many paints on one side, of which the last {@code exchanged} are others on the other side;
+   * with 0 the other side is empty.
+   */
+  private static Papers large(
+      int count, int exchanged, String firstName, String secondName, PaperFormat paper) {
     List<Paint> shelf = new ArrayList<>();
     List<Well> wells = new ArrayList<>();
     Map<String, Filling> before = new LinkedHashMap<>();
     Map<String, Filling> after = new LinkedHashMap<>();
     Paint pattern = DemoKit.read(LIBRARY).shelf().paints().get(0);
-    for (int i = 0; i < 48; i++) {
-      Pigment pigment = LIBRARY.pigments().get(i);
+    for (int i = 0; i < count + exchanged; i++) {
+      Pigment pigment = LIBRARY.pigments().get(i % LIBRARY.pigments().size());
       shelf.add(
           new Paint(
               "p" + i,
@@ -84,34 +126,31 @@ class ComparisonPageTest {
               Optional.empty(),
               ""));
     }
-    for (int i = 0; i < 40; i++) {
+    for (int i = 0; i < count; i++) {
       String id = "w" + i;
       wells.add(new Well(id, "" + (i + 1), WellKind.HALF_PAN, i % 10 * 18, i / 10 * 21, 17, 20));
       before.put(id, new Filling("p" + i, Fill.FULL));
-      after.put(id, new Filling("p" + (i < 32 ? i : i + 8), Fill.FULL));
+      if (exchanged > 0) {
+        after.put(
+            id, new Filling("p" + (i < count - exchanged ? i : i + exchanged), Fill.FULL));
+      }
     }
     Kit kit =
         Kit.empty("large")
             .withShelf(new Shelf(shelf))
             .withBoxes(
-                List.of(new Box("box", "box", 180, 90, 180, 90, wells)),
+                List.of(new Box("box", "box", 180, 110, 180, 110, wells)),
                 List.of(
                     new Lineup("before", "before", "box", before),
                     new Lineup("after", "after", "box", after)));
     Judge judge = new Judge(LIBRARY);
-    Papers papers =
-        ComparisonPage.of(
-            judge.judge(kit, "before", () -> false),
-            judge.judge(kit, "after", () -> false),
-            "before",
-            "after",
-            List.of(),
-            PaperFormat.A4);
-    assertThat(papers.sheets()).hasSize(1);
-    Sheet sheet = papers.sheets().get(0);
-    assertThat(sheet.singleMarks()).allMatch(mark -> sheet.area().contains(mark.bounds(), 0.02));
-    noTextsCollide(sheet);
-    assertThat(text(sheet)).contains("into well 40.");
+    return ComparisonPage.of(
+        judge.judge(kit, "before", () -> false),
+        judge.judge(kit, "after", () -> false),
+        firstName,
+        secondName,
+        List.of(),
+        paper);
   }
 
   private static Papers page(PaperFormat paper) {
@@ -123,6 +162,12 @@ class ComparisonPageTest {
         SubjectPair.of(first, second, kit.outings().get(0).subjects(), () -> false);
     return ComparisonPage.of(
         first, second, kit.lineups().get(0).name(), kit.lineups().get(1).name(), pairs, paper);
+  }
+
+  private static String text(Papers papers) {
+    return papers.sheets().stream()
+        .map(ComparisonPageTest::text)
+        .collect(Collectors.joining(" "));
   }
 
   private static String text(Sheet sheet) {
