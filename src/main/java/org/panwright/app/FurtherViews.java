@@ -1,9 +1,11 @@
 package org.panwright.app;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import org.panwright.analysis.Arranger;
@@ -39,6 +41,7 @@ import org.panwright.words.WindowWords;
 final class FurtherViews {
   private final Means means;
   private final List<BooleanSupplier> settled = new ArrayList<>();
+  private Optional<SubjectDesk> subject = Optional.empty();
 
   FurtherViews(Means means) {
     this.means = means;
@@ -123,7 +126,13 @@ final class FurtherViews {
   private SubjectView subject() {
     SubjectDesk desk = new SubjectDesk(means);
     settled.add(desk::isSettled);
+    subject = Optional.of(desk);
     return desk.view();
+  }
+
+  /** Opens a photo in the view of the subject, if that has been looked at. */
+  void paint(Path photo) {
+    subject.ifPresent(desk -> desk.paint(photo));
   }
 
   private OutingView outing() {

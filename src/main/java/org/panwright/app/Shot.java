@@ -14,6 +14,7 @@ import org.panwright.app.swatches.SwatchesView;
 import org.panwright.app.theme.Theme;
 import org.panwright.colour.Lab;
 import org.panwright.kit.Box;
+import org.panwright.kit.Edit;
 import org.panwright.kit.Lineup;
 import org.panwright.mixing.Ratio;
 import org.panwright.paint.Paint;
@@ -27,7 +28,6 @@ import org.panwright.words.CompareWords;
 import org.panwright.words.FillViewWords;
 import org.panwright.words.OutingWords;
 import org.panwright.words.SpotsWords;
-import org.panwright.words.SubjectWords;
 import org.panwright.words.SwatchesWords;
 import org.panwright.words.WindowWords;
 
@@ -47,7 +47,6 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("plan-dark", 1440, 900, Theme.DARK, w -> w.showPlace(0)),
           new Shot("mix", 1440, 900, Theme.LIGHT, Shot::pickMix),
           new Shot("recipes", 1440, 900, Theme.LIGHT, Shot::pickColour),
-          new Shot("subject", 1440, 900, Theme.LIGHT, Shot::subject),
           new Shot("compare", 1440, 900, Theme.LIGHT, w -> w.showPlace(CompareWords.TITLE)),
           new Shot("choose", 1440, 900, Theme.LIGHT, w -> w.showPlace(ChooseViewWords.TITLE)),
           new Shot("arrange", 1280, 800, Theme.LIGHT, Shot::arrange),
@@ -58,14 +57,14 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("outing", 1440, 900, Theme.LIGHT, w -> w.showPlace(OutingWords.VIEW)),
           new Shot("papers", 1440, 900, Theme.LIGHT, w -> w.showPlace(WindowWords.PAPERS)),
           new Shot("paint-editor", 1280, 800, Theme.LIGHT, w -> w.editors().editPaint(blend(w))),
-          new Shot("box-editor", 1280, 800, Theme.LIGHT, Shot::editBox));
+          new Shot("box-editor", 1280, 800, Theme.LIGHT, Shot::editBox),
+          new Shot("subject", 1440, 900, Theme.LIGHT, Shot::subject));
 
   /** The window at its smallest and on a large screen, to be looked at after a change. */
   static final List<Shot> SIZES =
       List.of(
           new Shot("plan-small", 1100, 700, Theme.LIGHT, Shot::plan),
           new Shot("plan-large", 1920, 1080, Theme.DARK, Shot::plan),
-          new Shot("subject-small", 1100, 700, Theme.DARK, Shot::subject),
           new Shot("choose-small", 1100, 700, Theme.DARK, w -> w.showPlace(ChooseViewWords.TITLE)),
           new Shot("compare-small", 1100, 700, Theme.DARK, w -> w.showPlace(CompareWords.TITLE)),
           new Shot("spots", 1440, 900, Theme.LIGHT, Shot::spots),
@@ -79,7 +78,8 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
           new Shot("paint-editor-dark", 1100, 700, Theme.DARK, w -> w.editors().addPaint()),
           new Shot("wash-strengths", 1100, 700, Theme.LIGHT, w -> w.editors().editPaperAndWashes()),
           new Shot("new-lineup", 1100, 700, Theme.LIGHT, w -> w.editors().addLineup()),
-          new Shot("remove-paint", 1100, 700, Theme.LIGHT, Shot::removePaint));
+          new Shot("remove-paint", 1100, 700, Theme.LIGHT, Shot::removePaint),
+          new Shot("subject-small", 1100, 700, Theme.DARK, Shot::subject));
 
   /** The pictures of these names, or those of the guide if none is named. */
   static List<Shot> named(List<String> names) {
@@ -106,9 +106,16 @@ record Shot(String name, double width, double height, Theme theme, Consumer<Work
                 new Lab(55, -10, -8), "Sea under cloud", Optional.empty(), List.of()));
   }
 
+  /** A photo of no place, its colours taken afresh for the first outing. */
   private static void subject(Workbench workbench) {
     plan(workbench);
-    workbench.showPlace(SubjectWords.PLACE);
+    Session session = workbench.session();
+    session.perform(new Edit.SetSubjects(session.kit().outings().get(0).id(), List.of()));
+    try {
+      workbench.paint(InventedPhoto.in(Files.createTempDirectory("panwright-photo")));
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
+    }
   }
 
   private static void pickMix(Workbench workbench) {

@@ -46,6 +46,7 @@ import org.panwright.words.FileWords;
 import org.panwright.words.GroundWords;
 import org.panwright.words.PaintPageWords;
 import org.panwright.words.RecipeViewWords;
+import org.panwright.words.SubjectWords;
 import org.panwright.words.WindowWords;
 
 /** Builds one window out of its parts, by constructors, and knows what belongs where. */
@@ -191,6 +192,12 @@ public final class Workbench {
   /** A part of the window by its style, for pictures of it. */
   Optional<Node> part(String style) {
     return Optional.ofNullable(stage.getScene().lookup(style));
+  }
+
+  /** Shows a photo in the view of the subject, beside what the lineup makes of it. */
+  void paint(Path photo) {
+    showPlace(SubjectWords.PLACE);
+    further.paint(photo);
   }
 
   /** Whether all that is shown is of the kit as it is now. */

@@ -20,7 +20,7 @@ public final class SubjectWords {
   public static final String PAINTED = "As this lineup paints it";
   public static final String PAINTED_HELP =
       "Left of the line the photo, right of it every colour as the nearest one this lineup mixes;"
-          + " drag the line, or move it with the arrow keys";
+          + " drag the line, or move it with Shift and the arrow keys";
   public static final String NO_PHOTO =
       "Open a photo of the place, or drop one here, to see its colours and how to mix them. The"
           + " photo stays where it is; the kit keeps only the colours and the name of the file.";
@@ -34,7 +34,10 @@ public final class SubjectWords {
   public static final String WAYS = "Other ways";
   public static final String NAME = "Name of the colour";
   public static final String EMPTY_BOX = "No paint in this box.";
-  public static final String PHOTO = "Photo of the place; click to pick a colour";
+  public static final String PHOTO =
+      "Photo of the place; click to pick a colour, or go there with the arrow keys and press Enter";
+  public static final String PHOTO_KEYS =
+      "Click a place, or go there with the arrow keys and press Enter, to pick its colour.";
 
   private SubjectWords() {}
 

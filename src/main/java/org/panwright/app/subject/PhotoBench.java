@@ -39,6 +39,8 @@ final class PhotoBench {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(IDLE);
   private final BooleanProperty showPainted = new SimpleBooleanProperty();
+  private boolean isReading;
+  private boolean isClustering;
 
   private record Read(Optional<Photo> photo, Optional<String> problem) {}
 
@@ -99,9 +101,15 @@ final class PhotoBench {
     return showPainted;
   }
 
+  /** Whether nothing is being worked out. */
+  boolean isSettled() {
+    return progress.get() < 0 && !isClustering;
+  }
+
   /** Reads a photo; the one before stays until it is there. */
   void open(Path file, Runnable done) {
     progress.set(0);
+    isReading = true;
     reading.request(
         outdated -> {
           try {
@@ -112,6 +120,7 @@ final class PhotoBench {
           }
         },
         read -> {
+          isReading = false;
           progress.set(IDLE);
           problem.set(read.problem());
           read.photo()
@@ -128,7 +137,14 @@ final class PhotoBench {
 
   /** Finds the colours that stand for a photo. */
   void cluster(Photo of, int most, Consumer<List<Clusters.Cluster>> found) {
-    clustering.request(outdated -> Clusters.of(of.sample(), most), found, this::fail);
+    isClustering = true;
+    clustering.request(
+        outdated -> Clusters.of(of.sample(), most),
+        clusters -> {
+          isClustering = false;
+          found.accept(clusters);
+        },
+        this::fail);
   }
 
   private void paint() {
@@ -136,7 +152,9 @@ final class PhotoBench {
     if (!showPainted.get() || photo.get().isEmpty() || judgement.isEmpty()) {
       painting.cancel();
       painted.set(Optional.empty());
-      progress.set(IDLE);
+      if (!isReading) {
+        progress.set(IDLE);
+      }
       return;
     }
     Photo original = photo.get().get();
@@ -164,6 +182,8 @@ final class PhotoBench {
   }
 
   private void fail(RuntimeException fault) {
+    isReading = false;
+    isClustering = false;
     progress.set(IDLE);
     failures.accept(fault);
   }

@@ -1,5 +1,6 @@
 package org.panwright.app.subject;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import javafx.application.Platform;
 import org.panwright.app.Means;
@@ -9,11 +10,13 @@ import org.panwright.words.RecipeViewWords;
 
 /** Puts the view of a subject together. */
 public final class SubjectDesk {
+  private final PhotoBench bench;
+  private final SubjectModel model;
   private final SubjectRecipes recipes;
   private final SubjectView view;
 
   public SubjectDesk(Means means) {
-    PhotoBench bench =
+    bench =
         new PhotoBench(
             means.session(),
             new PhotoFile(),
@@ -21,7 +24,7 @@ public final class SubjectDesk {
             means.workers().painting(),
             Platform::runLater,
             means.faults()::take);
-    SubjectModel model = new SubjectModel(means.session(), bench);
+    model = new SubjectModel(means.session(), bench);
     recipes =
         new SubjectRecipes(
             means.session(),
@@ -42,8 +45,14 @@ public final class SubjectDesk {
     return view;
   }
 
-  /** Whether the mixes shown are those of the kit as it is now. */
+  /** Opens a photo and shows it beside what the lineup makes of it. */
+  public void paint(Path photo) {
+    model.open(photo);
+    bench.showPaintedProperty().set(true);
+  }
+
+  /** Whether the mixes shown are those of the kit as it is now, and nothing is worked out. */
   public boolean isSettled() {
-    return recipes.isSettled();
+    return recipes.isSettled() && bench.isSettled();
   }
 }

@@ -24,6 +24,7 @@ import org.panwright.colour.Lab;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Outing;
 import org.panwright.kit.SubjectColour;
+import org.panwright.words.RecipeViewWords;
 import org.panwright.words.SubjectWords;
 
 /**
@@ -131,6 +132,14 @@ public final class SubjectModel {
                   .selectionProperty()
                   .set(Wanted.colour(lab, SubjectWords.pickedIn(photo.name())));
             });
+  }
+
+  /** How a place of the photo looks, in words. */
+  String look(int x, int y) {
+    return bench
+        .photo()
+        .map(photo -> RecipeViewWords.figures(photo.around(x, y, PICK_REACH)))
+        .orElse(SubjectWords.NO_PHOTO);
   }
 
   /** Picks a subject colour, to see other ways to mix it. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -41,6 +42,7 @@ public final class SubjectView extends SplitPane {
   private final SubjectRecipes recipes;
   private final Dialogs dialogs;
   private final PhotoCanvas canvas;
+  private final Label readout = new Label(SubjectWords.PHOTO_KEYS);
   private final VBox list = new VBox();
   private final ComboBox<Outing> outings = new ComboBox<>();
   private boolean filling;
@@ -49,7 +51,7 @@ public final class SubjectView extends SplitPane {
     this.model = model;
     this.recipes = recipes;
     this.dialogs = dialogs;
-    canvas = new PhotoCanvas(model::pick, model::open);
+    canvas = new PhotoCanvas(model::pick, this::tell, model::open);
     getStyleClass().add("subject-view");
     getItems().setAll(photoSide(), colourSide(ways));
     setDividerPositions(0.6);
@@ -86,10 +88,20 @@ public final class SubjectView extends SplitPane {
         .paintedProperty()
         .addListener((o, before, now) -> canvas.showPainted(now, model.bench().photo()));
     canvas.showPhoto(model.bench().photo());
-    VBox side = new VBox(bar, problem(), ground);
+    readout.getStyleClass().add("readout");
+    readout.visibleProperty().bind(model.bench().photoProperty().map(Optional::isPresent));
+    readout.managedProperty().bind(readout.visibleProperty());
+    VBox side = new VBox(bar, problem(), ground, readout);
     side.getStyleClass().add("pane");
     side.setMinWidth(360);
     return side;
+  }
+
+  /** Says what colour there is at a place of the photo. */
+  private void tell(int x, int y) {
+    String said = model.look(x, y);
+    readout.setText(said);
+    canvas.setAccessibleText(said);
   }
 
   private Label problem() {
@@ -113,6 +125,7 @@ public final class SubjectView extends SplitPane {
           }
         });
     HBox head = new HBox(title, outings);
+    head.setAlignment(Pos.CENTER_LEFT);
     head.getStyleClass().add("pane-head");
     list.getStyleClass().add("findings-list");
     ScrollPane scroll = new ScrollPane(list);

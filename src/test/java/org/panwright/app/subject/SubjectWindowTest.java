@@ -1,8 +1,11 @@
 package org.panwright.app.subject;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
 import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
@@ -11,6 +14,7 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.panwright.app.Selection;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
 import org.panwright.app.ThreePaintKit;
@@ -31,6 +35,7 @@ import org.testfx.util.WaitForAsyncUtils;
 @ExtendWith(ApplicationExtension.class)
 class SubjectWindowTest {
   private Session session;
+  private final ScriptedDialogs dialogs = new ScriptedDialogs();
 
   @Start
   void open(Stage stage) {
@@ -38,7 +43,7 @@ class SubjectWindowTest {
     PhotoBench bench =
         new PhotoBench(
             session,
-            (file, progress, stopped) -> new Photo("bay.png", 2, new int[4]),
+            (file, progress, stopped) -> new Photo("bay.png", 20, halves()),
             Sessions.AT_ONCE,
             Sessions.AT_ONCE,
             Sessions.AT_ONCE,
@@ -51,7 +56,7 @@ class SubjectWindowTest {
     RecipesView waysView = new RecipesView(ways, Optional.of(RecipeViewWords.CLOSE));
     waysView.visibleProperty().bind(ways.shownProperty());
     Scene scene =
-        new Scene(new SubjectView(model, recipes, waysView, new ScriptedDialogs()), 1200, 700);
+        new Scene(new SubjectView(model, recipes, waysView, dialogs), 1200, 700);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);
     stage.show();
@@ -83,5 +88,35 @@ class SubjectWindowTest {
         .extracting(Labeled::getText)
         .contains(RecipeViewWords.NO_COLOUR);
     assertThat(session.kit().outings()).isEmpty();
+  }
+
+  @Test
+  void aPlaceOfThePhotoIsGoneToByKeysSaidAndPicked(FxRobot robot) {
+    dialogs.choose(Path.of("bay.png"));
+    robot.interact(() -> robot.lookup(SubjectWords.OPEN).queryButton().fire());
+    Node photo = robot.lookup(".photo-canvas").query();
+    robot.interact(photo::requestFocus);
+    for (int step = 0; step < 10; step++) {
+      robot.type(KeyCode.RIGHT);
+    }
+    assertThat(photo.getAccessibleText()).startsWith("black");
+    assertThat(session.selectionProperty().get()).isEqualTo(Selection.NOTHING);
+    robot.type(KeyCode.ENTER);
+    assertThat(session.selectionProperty().get())
+        .isInstanceOfSatisfying(
+            Selection.OfColour.class,
+            picked -> {
+              assertThat(picked.lab().l()).isCloseTo(0, within(1e-9));
+              assertThat(picked.name()).isEqualTo(SubjectWords.pickedIn("bay.png"));
+            });
+  }
+
+  /** Twenty by twenty pixels, white on the left and black on the right. */
+  private static int[] halves() {
+    int[] rgb = new int[400];
+    for (int i = 0; i < rgb.length; i++) {
+      rgb[i] = i % 20 < 10 ? 0xffffffff : 0xff000000;
+    }
+    return rgb;
   }
 }
