@@ -75,6 +75,9 @@ public final class SubjectWords {
 
   /** Why a file cannot be read as a photo, and what to do. */
   public static String unreadable(String file, PictureFault fault) {
-    return PictureWords.sentence(WordParts.shortened(file), fault);
+    String name = WordParts.shortened(file);
+    return fault instanceof PictureFault.Grey
+        ? name + " is grey: it holds no colours to mix. Choose a photo in colour."
+        : PictureWords.sentence(name, fault);
   }
 }

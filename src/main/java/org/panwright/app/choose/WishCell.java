@@ -1,7 +1,7 @@
 package org.panwright.app.choose;
 
 import javafx.geometry.Pos;
-import javafx.scene.control.ComboBox;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
@@ -15,7 +15,7 @@ import org.panwright.words.ChooseViewWords;
 final class WishCell extends ListCell<Paint> {
   private final ChooseModel model;
   private final Label name = new Label();
-  private final ComboBox<PaintWish> wish = new ComboBox<>();
+  private final ChoiceBox<PaintWish> wish = new ChoiceBox<>();
   private final HBox row = new HBox(6, name, wish);
   private boolean following;
 

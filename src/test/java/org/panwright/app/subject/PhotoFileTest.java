@@ -41,6 +41,15 @@ class PhotoFileTest {
   }
 
   @Test
+  void aGreyPhotoIsToldWithoutSpeakingOfSheets() throws Exception {
+    Path file = folder.resolve("fog.png");
+    ImageIO.write(new BufferedImage(20, 20, BufferedImage.TYPE_BYTE_GRAY), "png", file.toFile());
+    assertThatThrownBy(() -> read(file))
+        .isInstanceOf(UnreadablePhotoException.class)
+        .hasMessage("fog.png is grey: it holds no colours to mix. Choose a photo in colour.");
+  }
+
+  @Test
   void aTextIsNoPhoto() throws Exception {
     Path file = Files.writeString(folder.resolve("letter.png"), "Dear aunt, the sea was grey.");
     assertThatThrownBy(() -> read(file))
