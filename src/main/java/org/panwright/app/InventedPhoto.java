@@ -12,8 +12,8 @@ import java.util.Random;
 import javax.imageio.ImageIO;
 
 /**
- * A harbour that never was, painted by rule with the grain and the uneven light of a photo: something
- * to open in the subject view without anybody's picture. Always the same.
+ * A harbour that never was, painted by rule with the grain and the uneven light of a photo:
+ * something to open in the subject view without anybody's picture. Always the same.
  */
 final class InventedPhoto {
   /** The name of its file says what it is wherever the program shows it. */
@@ -25,8 +25,7 @@ final class InventedPhoto {
   private static final double GRAIN = 5;
 
   private final Random chance = new Random(1);
-  private final BufferedImage image =
-      new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+  private final BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
   private final Graphics2D pen = image.createGraphics();
 
   private InventedPhoto() {}
@@ -44,7 +43,22 @@ final class InventedPhoto {
     pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     fill(new Color(146, 176, 206), 0, new Color(228, 214, 194), HORIZON);
     clouds();
-    area(new Color(120, 136, 142), 0, 300, 260, 262, 520, 296, 820, 280, 1200, 312, 1200, 340, 0, 340);
+    area(
+        new Color(120, 136, 142),
+        0,
+        300,
+        260,
+        262,
+        520,
+        296,
+        820,
+        280,
+        1200,
+        312,
+        1200,
+        340,
+        0,
+        340);
     fill(new Color(112, 142, 144), HORIZON, new Color(40, 74, 90), HEIGHT);
     ripples();
     bank();
@@ -121,7 +135,16 @@ final class InventedPhoto {
     area(cabin, x + 70, y - 40, x + 150, y - 40, x + 160, y, x + 60, y);
     area(hull, x, y - 6, x + 230, y - 16, x + 200, y + 46, x + 24, y + 46);
     area(new Color(48, 42, 40), x + 20, y + 36, x + 206, y + 36, x + 198, y + 52, x + 28, y + 52);
-    area(new Color(92, 70, 50), x + 108, y - 190, x + 113, y - 190, x + 113, y - 40, x + 108, y - 40);
+    area(
+        new Color(92, 70, 50),
+        x + 108,
+        y - 190,
+        x + 113,
+        y - 190,
+        x + 113,
+        y - 40,
+        x + 108,
+        y - 40);
     for (int i = 0; i < 90; i++) {
       int down = chance.nextInt(70);
       pen.setPaint(new Color(hull.getRed(), hull.getGreen(), hull.getBlue(), 70));

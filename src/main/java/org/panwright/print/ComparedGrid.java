@@ -75,7 +75,8 @@ final class ComparedGrid {
   }
 
   /**
-   * The name of a row; in low rows the codes, in several columns by turns so that they do not touch.
+   * The name of a row; in low rows the codes, in several columns by turns so that they do not
+   * touch.
    */
   private static List<Mark> head(Paint paint, int row, double cell, double xMm, double yMm) {
     int columns = (int) Math.ceil(Typeface.leadingMm(TextFit.LEGIBLE_PT) / cell);

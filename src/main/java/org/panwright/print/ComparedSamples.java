@@ -28,20 +28,20 @@ final class ComparedSamples {
     FittedText label = TextFit.of(Typeface.REGULAR, TEXT_PT).line(said, textWidth);
     double textTop = area.yMm() + (area.heightMm() - label.heightMm()) / 2;
     List<Mark> marks =
-        new ArrayList<>(
-            label.as(Role.PARAGRAPH, area.xMm(), textTop, textWidth, Align.LEFT));
+        new ArrayList<>(label.as(Role.PARAGRAPH, area.xMm(), textTop, textWidth, Align.LEFT));
     double each = Math.min(HEIGHT_MM, (area.widthMm() - LABEL_MM) / Math.max(1, colours.size()));
     List<Mark> swatches = new ArrayList<>();
     for (int i = 0; i < colours.size(); i++) {
       Area place =
           new Area(area.xMm() + LABEL_MM + i * each, area.yMm(), each - GAP_MM, area.heightMm());
-      swatches.add(new Mark.Swatch(place, List.of(GamutFit.ofXyzD65(colours.get(i).toXyz(Light.D65.white())).shown())));
+      swatches.add(
+          new Mark.Swatch(
+              place, List.of(GamutFit.ofXyzD65(colours.get(i).toXyz(Light.D65.white())).shown())));
       swatches.add(new Mark.Rectangle(place, 0, 0.08, Ink.FAINT, false, Optional.empty()));
     }
     if (!swatches.isEmpty()) {
       List<String> looks = colours.stream().map(ComparedSamples::look).toList();
-      marks.add(
-          new Mark.Group(Role.FIGURE, CompareWords.samplesFigure(lineup, looks), swatches));
+      marks.add(new Mark.Group(Role.FIGURE, CompareWords.samplesFigure(lineup, looks), swatches));
     }
     return marks;
   }

@@ -24,8 +24,8 @@ final class ComparedText {
   }
 
   /**
-   * Headings and sentences, from area to area, in the largest type in which all find room; where not
-   * even the smallest will do, as many as fit and a note that there are more.
+   * Headings and sentences, from area to area, in the largest type in which all find room; where
+   * not even the smallest will do, as many as fit and a note that there are more.
    */
   List<Mark> within(List<Part> parts, Area... areas) {
     for (double pt = TEXT_PT; pt >= TextFit.LEGIBLE_PT; pt -= STEP_PT) {
@@ -66,8 +66,7 @@ final class ComparedText {
     return sheets;
   }
 
-  private static List<Part> pour(
-      List<Part> parts, List<Area> areas, double pt, List<Mark> marks) {
+  private static List<Part> pour(List<Part> parts, List<Area> areas, double pt, List<Mark> marks) {
     List<Part> rest = parts;
     for (Area area : areas) {
       rest = pour(rest, area, pt, marks);
@@ -81,8 +80,7 @@ final class ComparedText {
     for (int i = 0; i < parts.size(); i++) {
       Part part = parts.get(i);
       FittedText heading = TextFit.of(Typeface.BOLD, pt).line(part.heading(), area.widthMm());
-      List<Mark> set =
-          heading.as(Role.SECTION, area.xMm(), top, area.widthMm(), Align.LEFT);
+      List<Mark> set = heading.as(Role.SECTION, area.xMm(), top, area.widthMm(), Align.LEFT);
       double next = top + heading.heightMm() + LINE_GAP_MM;
       for (int j = 0; j < part.sentences().size(); j++) {
         FittedText text =
@@ -104,8 +102,7 @@ final class ComparedText {
   private static List<Part> rest(List<Part> parts, int from, int sentence) {
     Part cut = parts.get(from);
     List<Part> rest = new ArrayList<>();
-    rest.add(
-        new Part(cut.heading(), cut.sentences().subList(sentence, cut.sentences().size())));
+    rest.add(new Part(cut.heading(), cut.sentences().subList(sentence, cut.sentences().size())));
     rest.addAll(parts.subList(from + 1, parts.size()));
     return rest;
   }

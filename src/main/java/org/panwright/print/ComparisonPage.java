@@ -12,9 +12,9 @@ import org.panwright.words.CompareWords;
 import org.panwright.words.ComparisonWords;
 
 /**
- * Two lineups side by side on one page: boxes, grids, rings, what is won and lost, what to move. Only
- * sentences for which a page has no room, as of two large boxes without a paint in common, go on to
- * another.
+ * Two lineups side by side on one page: boxes, grids, rings, what is won and lost, what to move.
+ * Only sentences for which a page has no room, as of two large boxes without a paint in common, go
+ * on to another.
  */
 public final class ComparisonPage {
   private static final double GUTTER_MM = 6;

@@ -131,8 +131,7 @@ class ComparisonPageTest {
       wells.add(new Well(id, "" + (i + 1), WellKind.HALF_PAN, i % 10 * 18, i / 10 * 21, 17, 20));
       before.put(id, new Filling("p" + i, Fill.FULL));
       if (exchanged > 0) {
-        after.put(
-            id, new Filling("p" + (i < count - exchanged ? i : i + exchanged), Fill.FULL));
+        after.put(id, new Filling("p" + (i < count - exchanged ? i : i + exchanged), Fill.FULL));
       }
     }
     Kit kit =
@@ -165,9 +164,7 @@ class ComparisonPageTest {
   }
 
   private static String text(Papers papers) {
-    return papers.sheets().stream()
-        .map(ComparisonPageTest::text)
-        .collect(Collectors.joining(" "));
+    return papers.sheets().stream().map(ComparisonPageTest::text).collect(Collectors.joining(" "));
   }
 
   private static String text(Sheet sheet) {

@@ -37,25 +37,39 @@ public final class StillBox extends Region {
     tray.getStyleClass().add("tray");
   }
 
-  /** Shows a box, or nothing. */
+  /** Shows a box, or nothing. Wells that are there already stay, and the keyboard with them. */
   public void show(Optional<BoxPicture> picture) {
     shown = picture;
+    List<WellPicture> pictures = picture.map(BoxPicture::wells).orElse(List.of());
+    if (pictures.stream().map(p -> p.well().id()).toList().equals(ids())) {
+      for (int i = 0; i < pictures.size(); i++) {
+        wells.get(i).show(pictures.get(i));
+      }
+    } else {
+      build(pictures);
+    }
+    picture.ifPresent(box -> parts.show(box.box(), false));
+    requestLayout();
+  }
+
+  private List<String> ids() {
+    return wells.stream().map(WellView::wellId).toList();
+  }
+
+  private void build(List<WellPicture> pictures) {
     wells.clear();
     getChildren().clear();
-    picture.ifPresent(
-        box -> {
-          parts.show(box.box(), false);
-          getChildren().addAll(tray, parts);
-          for (WellPicture well : box.wells()) {
-            WellView view = new WellView(well, ink, widths);
-            view.setOnMousePressed(event -> pick(view));
-            view.setOnKeyPressed(event -> act(view, event));
-            wells.add(view);
-          }
-          getChildren().addAll(wells);
-          wells.stream().findFirst().ifPresent(well -> well.setFocusTraversable(true));
-        });
-    requestLayout();
+    for (WellPicture picture : pictures) {
+      WellView well = new WellView(picture, ink, widths);
+      well.setOnMousePressed(event -> pick(well));
+      well.setOnKeyPressed(event -> act(well, event));
+      wells.add(well);
+    }
+    if (!wells.isEmpty()) {
+      getChildren().addAll(tray, parts);
+      getChildren().addAll(wells);
+      wells.get(0).setFocusTraversable(true);
+    }
   }
 
   private void pick(WellView well) {

@@ -90,8 +90,10 @@ final class AlignedGrid extends CanvasRegion {
   /** Shows a side with rows and columns for these paints. */
   void show(AlignedCells shown, List<Paint> both) {
     cells = Optional.of(shown);
-    paints = List.copyOf(both);
-    namedAt = -1;
+    if (!paints.equals(both)) {
+      paints = List.copyOf(both);
+      namedAt = -1;
+    }
     repaint();
   }
 

@@ -1,5 +1,6 @@
 package org.panwright.app.compare;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -128,21 +129,30 @@ final class CompareBar extends FlowPane {
     fill(second, choices, model.secondProperty().get());
     refill(out, model.paintsOfFirst());
     refill(in, model.paintsBesideFirst());
-    outing.getItems().setAll(List.of(Optional.empty()));
-    model.session().kit().outings().forEach(o -> outing.getItems().add(Optional.of(o)));
+    List<Optional<Outing>> outings = new ArrayList<>(List.of(Optional.empty()));
+    model.session().kit().outings().forEach(o -> outings.add(Optional.of(o)));
+    offer(outing, outings);
     outing.setValue(model.outingProperty().get());
     following = false;
   }
 
   private static void fill(ComboBox<Side> box, List<Side> choices, Optional<Side> chosen) {
-    box.getItems().setAll(choices);
-    chosen.filter(side -> !choices.contains(side)).ifPresent(box.getItems()::add);
+    List<Side> all = new ArrayList<>(choices);
+    chosen.filter(side -> !choices.contains(side)).ifPresent(all::add);
+    offer(box, all);
     box.setValue(chosen.orElse(null));
   }
 
   private static void refill(ComboBox<Paint> box, List<Paint> paints) {
     Paint was = box.getValue();
-    box.getItems().setAll(paints);
+    offer(box, paints);
     box.setValue(paints.contains(was) ? was : null);
+  }
+
+  /** Offers these, unless they are offered already: a list set anew is built anew. */
+  private static <T> void offer(ComboBox<T> box, List<T> choices) {
+    if (!box.getItems().equals(choices)) {
+      box.getItems().setAll(choices);
+    }
   }
 }

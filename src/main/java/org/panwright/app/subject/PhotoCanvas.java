@@ -43,9 +43,7 @@ final class PhotoCanvas extends CanvasRegion {
    * @param open told a file that is dropped
    */
   PhotoCanvas(
-      BiConsumer<Integer, Integer> pick,
-      BiConsumer<Integer, Integer> look,
-      Consumer<Path> open) {
+      BiConsumer<Integer, Integer> pick, BiConsumer<Integer, Integer> look, Consumer<Path> open) {
     this.pick = pick;
     this.look = look;
     focusedProperty().addListener(changed -> repaint());
