@@ -95,6 +95,7 @@ final class FurtherViews {
             means.workers().painting(),
             Platform::runLater,
             means.faults()::take);
+    settled.add(page::isSettled);
     return new CompareView(
         model,
         page,

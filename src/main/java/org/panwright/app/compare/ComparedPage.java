@@ -30,6 +30,7 @@ public final class ComparedPage {
   private final ObjectProperty<PaperFormat> paper;
   private final ReadOnlyObjectWrapper<Optional<Papers>> papers =
       new ReadOnlyObjectWrapper<>(Optional.empty());
+  private boolean settled = true;
 
   /**
    * @param usual what it is printed on until the painter says otherwise
@@ -69,6 +70,11 @@ public final class ComparedPage {
     return papers.getReadOnlyProperty();
   }
 
+  /** Whether the sheet is that of the comparison shown, if one is looked at. */
+  public boolean isSettled() {
+    return settled;
+  }
+
   /** Writes the sheet looked at as a PDF. */
   void save(Path file, Runnable done, Consumer<FileProblem> failed) {
     papers.get().ifPresent(sheet -> away.execute(() -> write(sheet, file, done, failed)));
@@ -89,11 +95,13 @@ public final class ComparedPage {
     Optional<Compared> compared = model.comparedProperty().get();
     if (!looked.get() || compared.isEmpty()) {
       making.cancel();
+      settled = true;
       papers.set(Optional.empty());
       return;
     }
     Compared shown = compared.get();
     PaperFormat on = paper.get();
+    settled = false;
     making.request(
         outdated ->
             ComparisonPage.of(
@@ -103,7 +111,10 @@ public final class ComparedPage {
                 shown.second().label(),
                 shown.subjects(),
                 on),
-        made -> papers.set(Optional.of(made)),
+        made -> {
+          settled = true;
+          papers.set(Optional.of(made));
+        },
         failures);
   }
 }
