@@ -2,15 +2,20 @@ package org.panwright.swatch;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.panwright.colour.Spectrum;
+import org.panwright.paint.PigmentLibrary;
 
 /**
  * How far to trust fitted optics: the CIEDE2000 error to expect of coats predicted from them.
  *
  * <pre>
- * E² = r² (1 + 2v),   r² = max(1, Σ residual² / max(1, coats − 1))
+ * E² = r² (1 + 1.5v),   r² = max(1, Σ residual² / max(1, coats − 1))
  * v = mean over a strong coat and a wash on paper and a middle coat on grey of jᵀ A⁻¹ j
  * </pre>
+ *
+ * <p>Where the pigments are known, E is no more than what their names alone make one expect, unless
+ * the coats disagree by more.
  *
  * <p>r is what the coats themselves disagree by, at least the difference of two coats painted
  * alike. A are the normal equations at the solution: v tells how much the coats, and what was known
@@ -20,17 +25,18 @@ final class FitDoubt {
   private static final double LEAST_ERROR = 1;
   private static final double MOST_ERROR = 30;
 
-  /** Calibrated on invented mixes: docs/decisions/0035. */
-  private static final double OPENNESS = 2;
+  /** Calibrated on invented and measured coats left out: docs/decisions/0080. */
+  private static final double OPENNESS = 1.5;
 
   private static final double STRONG = 2;
   private static final double MIDDLE = 1;
-  private static final double WASH = 0.5;
+  private static final double WASH = 0.3;
   private static final Reading GREY = new Reading.OfSpectrum(Spectrum.flat(0.3));
 
   private final Optional<Equations.Uncertainty> uncertainty;
   private final Probes probes;
   private final Reading paper;
+  private final Predicate<String> named;
 
   /** Coats that were never painted, of one paint. */
   interface Probes {
@@ -44,7 +50,17 @@ final class FitDoubt {
     double variance(Equations.Uncertainty uncertainty);
   }
 
-  FitDoubt(Optional<Equations.Uncertainty> uncertainty, Probes probes, Reading paper) {
+  /**
+   * @param uncertainty at the solution; empty if the equations have none
+   * @param paper beneath the coats on paper
+   * @param named whether the pigments of a paint are known
+   */
+  FitDoubt(
+      Optional<Equations.Uncertainty> uncertainty,
+      Probes probes,
+      Reading paper,
+      Predicate<String> named) {
+    this.named = named;
     this.uncertainty = uncertainty;
     this.probes = probes;
     this.paper = paper;
@@ -62,7 +78,11 @@ final class FitDoubt {
     }
     double disagreement = Math.max(LEAST_ERROR, squares / Math.max(1, coats - 1));
     double error = Math.sqrt(disagreement * (1 + OPENNESS * openness(paint)));
-    return Math.min(MOST_ERROR, error);
+    double most =
+        named.test(paint)
+            ? Math.max(PigmentLibrary.EXPECTED_ERROR, Math.sqrt(disagreement))
+            : MOST_ERROR;
+    return Math.min(Math.min(MOST_ERROR, most), error);
   }
 
   private double openness(String paint) {

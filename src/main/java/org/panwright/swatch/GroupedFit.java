@@ -38,7 +38,10 @@ final class GroupedFit {
    * @throws java.util.concurrent.CancellationException if {@code outdated} answers true
    */
   static FitReport of(
-      SwatchSet set, FitSettings settings, Map<String, Optics> pigments, BooleanSupplier outdated)
+      SwatchSet set,
+      FitSettings settings,
+      Map<String, KnownPaint> pigments,
+      BooleanSupplier outdated)
       throws FitRefusedException {
     if (set.paints().size() <= TOGETHER) {
       return OpticsFit.of(set, settings, pigments, outdated);

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.panwright.colour.Spectrum;
 import org.panwright.paint.Admixture;
 import org.panwright.paint.Optics;
+import org.panwright.paint.OpticsSource;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.Paper;
@@ -21,13 +22,13 @@ import org.panwright.paint.Shelf;
  * @param coats those that can be used, in the order of the first swatches of {@code set}
  * @param unused those whose admixture nobody knows
  * @param set the swatches of {@code coats}, then such as stand for what is known of admixtures
- * @param pigments what is known of the paints from the names of their pigments
+ * @param pigments what is known of the paints, and of admixtures only named, from their pigments
  */
 record KeptCoats(
     List<Kept> coats,
     List<PaintFitReport.Unused> unused,
     SwatchSet set,
-    Map<String, Optics> pigments) {
+    Map<String, KnownPaint> pigments) {
   /** A black drawing ink or marker, dry: common practice, L* about 24. */
   private static final Spectrum BLACK_LINE = Spectrum.flat(0.04);
 
@@ -48,13 +49,13 @@ record KeptCoats(
     List<PaintFitReport.Unused> unused = new ArrayList<>();
     List<Swatch> swatches = new ArrayList<>();
     Map<String, Optics> companions = new LinkedHashMap<>();
-    Map<String, Optics> pigments = new LinkedHashMap<>();
+    Map<String, KnownPaint> pigments = new LinkedHashMap<>();
     for (Paint paint : shelf.paints()) {
       if (!paintIds.contains(paint.id())) {
         continue;
       }
       if (paint.pigments().stream().allMatch(p -> library.find(p.pigment()).isPresent())) {
-        pigments.put(paint.id(), library.estimate(paint.pigments()));
+        pigments.put(paint.id(), new KnownPaint(library.estimate(paint.pigments()), false));
       }
       for (PaintedCoat coat : paint.swatchbook().coats()) {
         Optional<Admixture> other = coat.mixedWith();
@@ -77,7 +78,14 @@ record KeptCoats(
                 doubt(coat)));
       }
     }
-    companions.forEach((id, optics) -> swatches.addAll(standIns(id, optics, paper)));
+    companions.forEach(
+        (id, optics) -> {
+          if (optics.source() == OpticsSource.PIGMENTS) {
+            pigments.put(id, new KnownPaint(optics, true));
+          } else {
+            swatches.addAll(standIns(id, optics, paper));
+          }
+        });
     return new KeptCoats(coats, unused, new SwatchSet(swatches), pigments);
   }
 
@@ -131,7 +139,7 @@ record KeptCoats(
                 coat.over() == PaintedCoat.Ground.PAPER ? paper.reflectance() : BLACK_LINE));
   }
 
-  /** Coats painted from known optics, which hold a fit to them. */
+  /** Coats painted from optics in the painter's own loads, which hold a fit to them. */
   private static List<Swatch> standIns(String id, Optics optics, Paper paper) {
     List<Swatch> coats = new ArrayList<>();
     for (Spectrum ground : List.of(paper.reflectance(), BLACK_LINE)) {

@@ -3,7 +3,6 @@ package org.panwright.swatch;
 import java.util.List;
 import java.util.Map;
 import org.panwright.colour.Bands;
-import org.panwright.paint.Optics;
 
 /**
  * What is known of paints before any swatch is read: the run of K and S over wavelength of the
@@ -11,39 +10,43 @@ import org.panwright.paint.Optics;
  *
  * <pre>
  * Σ paints { holdK Σ (ln K − ln K known − a)² + holdS Σ (ln S − ln S known − b)²
- *            + (a / spread a)² + (b / spread b)² }
+ *            + ((a − h) / spread a)² + ((b − h) / spread b)² }  +  (h / spread h)²
  * </pre>
  *
  * <p>a and b are unknowns: how much stronger and how much more covering this make is than the
- * usual. So the known shape speaks where the swatches say nothing and gives way where they speak.
+ * usual. So the known shape speaks where the swatches say nothing and gives way where they speak. h
+ * is one unknown for all paints: a hand that lays paint twice as heavily finds every paint twice as
+ * strong and twice as covering, an admixture that is only named as well.
  */
 final class KnownShapes {
-  /** Nothing is known of any paint. */
-  static final KnownShapes NONE = new KnownShapes(Map.of(), List.of());
-
   /** Chosen on invented coats and on measured ones: docs/decisions/0035. */
-  private static final double HOLD_ABSORPTION = 0.1;
+  private static final Firmness TO_BE_LEARNT = new Firmness(0.05, 0.1, 1, 1.5);
 
-  private static final double HOLD_SCATTERING = 0.2;
-  private static final double SPREAD_ABSORPTION = 1.5;
-  private static final double SPREAD_SCATTERING = 1.5;
+  private static final Firmness TAKEN_AS_NAMED = new Firmness(4, 4, 0.4, 0.4);
+  private static final double SPREAD_HEAVINESS = 2;
   private static final double LEAST = 1e-4;
 
   private final double[][] lnAbsorption;
   private final double[][] lnScattering;
+  private final Firmness[] firmness;
+
+  /** How closely a paint is expected to follow what is known of it. */
+  private record Firmness(double holdK, double holdS, double spreadK, double spreadS) {}
 
   /**
-   * @param known optics per unit load, by paint
+   * @param known by paint
    * @param paints the paints of the fit in the order of their numbers
    */
-  KnownShapes(Map<String, Optics> known, List<String> paints) {
+  KnownShapes(Map<String, KnownPaint> known, List<String> paints) {
     lnAbsorption = new double[paints.size()][];
     lnScattering = new double[paints.size()][];
+    firmness = new Firmness[paints.size()];
     for (int paint = 0; paint < paints.size(); paint++) {
-      Optics optics = known.get(paints.get(paint));
-      if (optics != null) {
-        lnAbsorption[paint] = logarithms(optics.absorption().toArray());
-        lnScattering[paint] = logarithms(optics.scattering().toArray());
+      KnownPaint found = known.get(paints.get(paint));
+      firmness[paint] = found != null && found.firm() ? TAKEN_AS_NAMED : TO_BE_LEARNT;
+      if (found != null) {
+        lnAbsorption[paint] = logarithms(found.optics().absorption().toArray());
+        lnScattering[paint] = logarithms(found.optics().scattering().toArray());
       }
     }
   }
@@ -88,27 +91,20 @@ final class KnownShapes {
    */
   double addTo(Equations equations, Unknowns unknowns, double usualLoad) {
     double unit = Math.log(usualLoad);
-    double squares = 0;
+    double squares = heaviness(equations, unknowns);
     for (int paint = 0; paint < lnAbsorption.length; paint++) {
+      Firmness firm = firmness[paint];
       int a = unknowns.absorptionScale(paint);
       int b = unknowns.scatteringScale(paint);
-      squares += spread(equations, unknowns, a, SPREAD_ABSORPTION);
-      squares += spread(equations, unknowns, b, SPREAD_SCATTERING);
+      squares += spread(equations, unknowns, a, firm.spreadK());
+      squares += spread(equations, unknowns, b, firm.spreadS());
       for (int band = 0; knows(paint) && band < Bands.COUNT; band++) {
-        squares +=
-            hold(
-                equations,
-                unknowns,
-                new int[] {unknowns.absorption(paint, band), a},
-                lnAbsorption[paint][band] + unit,
-                HOLD_ABSORPTION);
-        squares +=
-            hold(
-                equations,
-                unknowns,
-                new int[] {unknowns.scattering(paint, band), b},
-                lnScattering[paint][band] + unit,
-                HOLD_SCATTERING);
+        int[] k = {unknowns.absorption(paint, band), a};
+        int[] s = {unknowns.scattering(paint, band), b};
+        double knownK = lnAbsorption[paint][band] + unit;
+        double knownS = lnScattering[paint][band] + unit;
+        squares += hold(equations, unknowns, k, knownK, firm.holdK());
+        squares += hold(equations, unknowns, s, knownS, firm.holdS());
       }
     }
     return squares;
@@ -139,9 +135,15 @@ final class KnownShapes {
     return weight * off * off;
   }
 
-  private static double spread(Equations equations, Unknowns unknowns, int unknown, double spread) {
+  private static double spread(Equations equations, Unknowns unknowns, int scale, double spread) {
+    return hold(
+        equations, unknowns, new int[] {scale, unknowns.heaviness()}, 0, 1 / (spread * spread));
+  }
+
+  private static double heaviness(Equations equations, Unknowns unknowns) {
+    int unknown = unknowns.heaviness();
     double off = unknowns.at(unknown);
-    double weight = 1 / (spread * spread);
+    double weight = 1 / (SPREAD_HEAVINESS * SPREAD_HEAVINESS);
     equations.add(new int[] {unknown}, new double[] {1}, off, weight);
     return weight * off * off;
   }

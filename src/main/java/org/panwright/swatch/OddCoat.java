@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.panwright.colour.Spectrum;
-import org.panwright.paint.Optics;
 
 /**
  * The one coat of a set that disagrees with the rest: mislabelled, contaminated, or misread.
@@ -39,7 +38,7 @@ public record OddCoat(Swatch swatch, double foretold) {
   static Optional<OddCoat> in(
       SwatchSet set,
       FitSettings settings,
-      Map<String, Optics> pigments,
+      Map<String, KnownPaint> pigments,
       FitReport report,
       BooleanSupplier outdated) {
     List<SwatchResidual> residuals = report.residuals();
@@ -55,7 +54,7 @@ public record OddCoat(Swatch swatch, double foretold) {
   private static Optional<OddCoat> leftOut(
       SwatchSet set,
       FitSettings settings,
-      Map<String, Optics> pigments,
+      Map<String, KnownPaint> pigments,
       FitReport whole,
       int index,
       BooleanSupplier outdated) {

@@ -38,7 +38,7 @@ public final class OpticsFit {
   private final KnownShapes known;
   private final Expectations expectations;
 
-  private OpticsFit(SwatchSet set, FitSettings settings, Map<String, Optics> pigments) {
+  private OpticsFit(SwatchSet set, FitSettings settings, Map<String, KnownPaint> pigments) {
     this.set = set;
     this.settings = settings;
     paints = set.paints();
@@ -78,7 +78,10 @@ public final class OpticsFit {
    * @param pigments optics by paint, per unit load, as estimated from names
    */
   static FitReport of(
-      SwatchSet set, FitSettings settings, Map<String, Optics> pigments, BooleanSupplier outdated)
+      SwatchSet set,
+      FitSettings settings,
+      Map<String, KnownPaint> pigments,
+      BooleanSupplier outdated)
       throws FitRefusedException {
     Optional<FitRefusal> refusal = Sense.check(set);
     if (refusal.isPresent()) {
@@ -203,7 +206,8 @@ public final class OpticsFit {
           SwatchTerm term = new SwatchTerm(probe, paints, usualLoad, settings);
           return uncertainty -> term.variance(uncertainty, unknowns);
         },
-        paper);
+        paper,
+        paint -> known.knows(paints.indexOf(paint)));
   }
 
   private Reading lightestGround() {

@@ -5,8 +5,8 @@ import org.panwright.colour.Bands;
 /**
  * The numbers a fit looks for, in one row: ln K of each paint and band, ln S of each paint and
  * band, three for the face of the coats, one for the usual ln S of the set; where asked for, two
- * for each paint that say how far K and S lie from what is known of its pigments, and ln of the
- * factor by which each doubtful load is off.
+ * for each paint that say how far K and S lie from what is known of its pigments and one for how
+ * heavily the coats are laid, and ln of the factor by which each doubtful load is off.
  *
  * <p>Loads count in usual coats here, so that no number depends on the painter's unit. The face is
  * held by an angle-like number u instead of k1, which keeps k1 between 0 and the darkest reading:
@@ -23,11 +23,13 @@ final class Unknowns {
 
   private final int paints;
   private final double ceiling;
+  private final int doubtful;
   private final double[] values;
 
-  private Unknowns(int paints, double ceiling, double[] values) {
+  private Unknowns(int paints, double ceiling, int doubtful, double[] values) {
     this.paints = paints;
     this.ceiling = ceiling;
+    this.doubtful = doubtful;
     this.values = values;
   }
 
@@ -35,12 +37,14 @@ final class Unknowns {
    * Unknowns, all at 0.
    *
    * @param ceiling k1 stays below it
-   * @param shaped whether each paint has its two distances from what is known
+   * @param shaped whether each paint has its two distances from what is known, and the set its
+   *     heaviness
    * @param doubtful how many loads are in doubt
    */
   static Unknowns of(int paints, double ceiling, boolean shaped, int doubtful) {
-    int shapes = shaped ? 2 * paints : 0;
-    return new Unknowns(paints, ceiling, new double[2 * paints * BANDS + 4 + shapes + doubtful]);
+    int shapes = shaped ? 2 * paints + 1 : 0;
+    double[] values = new double[2 * paints * BANDS + 4 + shapes + doubtful];
+    return new Unknowns(paints, ceiling, doubtful, values);
   }
 
   int size() {
@@ -100,6 +104,11 @@ final class Unknowns {
     return absorptionScale(paint) + 1;
   }
 
+  /** The number of ln of how many usual coats the painter's coats are; only if shaped. */
+  int heaviness() {
+    return absorptionScale(paints);
+  }
+
   /** The number of ln of the factor of a doubtful load, counted from the last one back. */
   int loadFactor(int fromLast) {
     return values.length - 1 - fromLast;
@@ -126,11 +135,11 @@ final class Unknowns {
         next[i] = Math.max(LOWEST_LOG, Math.min(HIGHEST_LOG, next[i]));
       }
     }
-    for (int i = usual() + 1; i < next.length; i++) {
+    for (int i = next.length - doubtful; i < next.length; i++) {
       next[i] = Math.max(-FARTHEST_LOAD, Math.min(FARTHEST_LOAD, next[i]));
     }
     next[inner()] = Math.max(0, Math.min(HIGHEST_K2, next[inner()]));
     next[gloss()] = Math.max(0, next[gloss()]);
-    return new Unknowns(paints, ceiling, next);
+    return new Unknowns(paints, ceiling, doubtful, next);
   }
 }

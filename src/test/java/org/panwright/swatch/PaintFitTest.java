@@ -105,6 +105,51 @@ class PaintFitTest {
     assertThat(free.coats().get(1).load()).isBetween(0.06, 0.2);
   }
 
+  /** Everything laid four times as heavily as the library's coats, and no load noted. */
+  @Test
+  void aHeavyHandIsToldFromStrongPaints() throws Exception {
+    Optics blue = times(4, make("PB29"));
+    Optics yellow = times(4, make("PY3"));
+    Optics white = times(4, estimate("PW6"));
+    PaintFitReport report =
+        fit(
+            Set.of("blue", "yellow"),
+            paint("blue", "PB29", unnoted(blue, white)),
+            paint("yellow", "PY3", unnoted(yellow, white)));
+    Optics blueFound = report.optics().get("blue");
+    Optics yellowFound = report.optics().get("yellow");
+    for (double load : new double[] {1, 0.4, 0.15}) {
+      Film painted = Film.of(blue, load / 2).plus(yellow, load / 2);
+      Film predicted = Film.of(blueFound, load / 2).plus(yellowFound, load / 2);
+      assertThat(Difference.ciede2000(colour(predicted).lab(), colour(painted).lab()))
+          .isLessThan(3);
+    }
+    assertThat(report.coats())
+        .filteredOn(coat -> coat.coat().strength() == Strength.WASH)
+        .allSatisfy(coat -> assertThat(coat.load()).isBetween(0.15, 0.4));
+  }
+
+  private static PaintedCoat[] unnoted(Optics optics, Optics white) {
+    return new PaintedCoat[] {
+      PaintedCoat.of("full", colour(Film.of(optics, 1)), FULL),
+      PaintedCoat.of("wash", colour(Film.of(optics, 0.25)), Strength.WASH),
+      PaintedCoat.of("tint", colour(Film.of(optics, 0.5).plus(white, 0.5)), FULL)
+          .withMixedWith(new Admixture(Admixture.Kind.WHITE, "", 0.5))
+    };
+  }
+
+  private static Optics times(double factor, Optics optics) {
+    return new Optics(
+        optics.absorption().map(k -> factor * k),
+        optics.scattering().map(s -> factor * s),
+        OpticsSource.SPECTRA,
+        1);
+  }
+
+  private static Optics estimate(String code) {
+    return LIBRARY.estimate(List.of(new PigmentShare(PigmentName.of(code), 1)));
+  }
+
   @Test
   void moreCoatsAreTrustedMore() throws Exception {
     PaintedCoat full = coat("full", BLUE, 1);
@@ -147,7 +192,7 @@ class PaintFitTest {
 
   /** Another make of a pigment: stronger, with a wider band and more body. */
   private static Optics make(String code) {
-    Optics usual = LIBRARY.estimate(List.of(new PigmentShare(PigmentName.of(code), 1)));
+    Optics usual = estimate(code);
     return new Optics(
         Spectrum.ofBands(i -> 1.5 * Math.pow(usual.absorption().at(i), 0.9)),
         usual.scattering().map(s -> 1.6 * s),
