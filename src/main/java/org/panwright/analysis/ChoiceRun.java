@@ -66,7 +66,7 @@ final class ChoiceRun {
     walk.all(all, builder);
     cover = builder.cover(conditions.weights(), conditions.places());
     limits = limits(groups);
-    maker = new ProposalMaker(table, walk, kit.washes(), cover, conditions);
+    maker = new ProposalMaker(table, walk, kit, cover, conditions);
   }
 
   private Limits limits(Map<String, HueGroup> groups) {

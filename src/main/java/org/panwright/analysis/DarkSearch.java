@@ -5,12 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.panwright.colour.Lab;
-import org.panwright.colour.Light;
 import org.panwright.mixing.MixGrid;
 import org.panwright.mixing.Mixer;
 import org.panwright.mixing.Ratio;
 import org.panwright.mixing.Recipe;
-import org.panwright.mixing.Surface;
+import org.panwright.mixing.WetLook;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Wash;
 
@@ -30,11 +29,11 @@ final class DarkSearch {
 
   /** Neutral singles and pairs of the strongest wash that are real darks only while wet. */
   private static List<Finding> deceivers(Case open, MixGrid grid, Dark stays) {
-    Mixer mixer = new Mixer(open.table());
+    WetLook look = WetLook.of(new Mixer(open.table()), open.kit().shelf());
     List<Dark> found = new ArrayList<>();
     for (int row = 0; row < grid.size(); row++) {
       for (int column = row; column < grid.size(); column++) {
-        deceiver(open, mixer, grid, row, column).ifPresent(found::add);
+        deceiver(open, look, grid, row, column).ifPresent(found::add);
       }
     }
     if (found.isEmpty()) {
@@ -46,7 +45,7 @@ final class DarkSearch {
 
   /** The ratio of a pair that looks darkest wet among those that dry to a grey. */
   private static Optional<Dark> deceiver(
-      Case open, Mixer mixer, MixGrid grid, int row, int column) {
+      Case open, WetLook look, MixGrid grid, int row, int column) {
     double strongest = open.kit().washes().load(Wash.BUTTER);
     Dark best = null;
     for (int i = 0; i < Ratio.GRID.size(); i++) {
@@ -57,7 +56,7 @@ final class DarkSearch {
           && (best == null || dry.l() < best.dryL())
           && (!single || i == Ratio.EVEN)) {
         Recipe recipe = recipe(open, grid, row, column, i);
-        double wetL = Light.D65.lab(mixer.reflectance(recipe, strongest, Surface.WET)).l();
+        double wetL = look.lab(recipe, strongest).l();
         Dark dark = new Dark(recipe, Wash.BUTTER, dry.l(), wetL);
         best = dark.fadesOnDrying() ? dark : best;
       }

@@ -2,15 +2,14 @@ package org.panwright.analysis;
 
 import java.util.List;
 import java.util.Optional;
-import org.panwright.colour.Light;
+import org.panwright.kit.Kit;
 import org.panwright.mixing.Mixer;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Portion;
 import org.panwright.mixing.Ratio;
 import org.panwright.mixing.Recipe;
-import org.panwright.mixing.Surface;
+import org.panwright.mixing.WetLook;
 import org.panwright.paint.Wash;
-import org.panwright.paint.WashStrengths;
 
 /** Finds the darkest dry mix of a walk; the first of equals, so simpler mixes win; one thread. */
 final class DarkestMix implements Net.Sink {
@@ -55,14 +54,14 @@ final class DarkestMix implements Net.Sink {
   }
 
   /** The darkest mix; empty if nothing was mixed. */
-  Optional<Dark> find(OpticsTable table, WashStrengths washes) {
+  Optional<Dark> find(OpticsTable table, Kit kit) {
     if (first == NONE) {
       return Optional.empty();
     }
     Recipe recipe = new Recipe(portions(table.ids()));
     Wash wash = Wash.values()[place % Net.WASHES];
-    double wetL =
-        Light.D65.lab(new Mixer(table).reflectance(recipe, washes.load(wash), Surface.WET)).l();
+    WetLook look = WetLook.of(new Mixer(table), kit.shelf());
+    double wetL = look.lab(recipe, kit.washes().load(wash)).l();
     return Optional.of(new Dark(recipe, wash, lowest, wetL));
   }
 

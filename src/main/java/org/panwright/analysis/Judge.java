@@ -58,8 +58,7 @@ public final class Judge {
     int[] members = Case.numbers(table, own);
     NetWalk walk = new NetWalk(table, kit.washes(), cancelled);
     MixGrid grid = MixGrid.of(table, members, kit.washes(), cancelled);
-    LineupFigures figures =
-        LineupFigures.of(table, walk, members, kit.washes(), subjects(kit, lineupId));
+    LineupFigures figures = LineupFigures.of(table, walk, members, kit, subjects(kit, lineupId));
     List<String> counted = counted(paints, own);
     ShelfFigures shelf =
         counted.size() == members.length

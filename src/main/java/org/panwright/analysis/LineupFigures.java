@@ -3,9 +3,9 @@ package org.panwright.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.panwright.kit.Kit;
 import org.panwright.kit.SubjectColour;
 import org.panwright.mixing.OpticsTable;
-import org.panwright.paint.WashStrengths;
 
 /**
  * What a lineup can mix, and what without each of its paints, from one walk over its net.
@@ -25,11 +25,7 @@ record LineupFigures(
     SubjectsWithout subjects,
     List<Earning> earnings) {
   static LineupFigures of(
-      OpticsTable table,
-      NetWalk walk,
-      int[] paints,
-      WashStrengths washes,
-      List<SubjectColour> places) {
+      OpticsTable table, NetWalk walk, int[] paints, Kit kit, List<SubjectColour> places) {
     Ring.Gatherer ring = new Ring.Gatherer();
     Reach.Gatherer reach = new Reach.Gatherer();
     DarkestMix darkest = new DarkestMix();
@@ -39,7 +35,7 @@ record LineupFigures(
     return new LineupFigures(
         ring.ring(),
         reach.reach(),
-        darkest.find(table, washes),
+        darkest.find(table, kit),
         leaving,
         subjects,
         earnings(table, paints, ring.ring(), leaving, subjects));

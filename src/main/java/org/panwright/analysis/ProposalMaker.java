@@ -7,23 +7,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.panwright.kit.Aim;
+import org.panwright.kit.Kit;
 import org.panwright.mixing.OpticsTable;
-import org.panwright.paint.WashStrengths;
 
 /** Turns a set of candidates into a proposal: what goes to dabs, and why each paint is in. */
 final class ProposalMaker {
   private final OpticsTable table;
   private final NetWalk walk;
-  private final WashStrengths washes;
+  private final Kit kit;
   private final Cover cover;
   private final Conditions conditions;
   private final Effort effort = new Effort(Long.MAX_VALUE, () -> false, share -> {});
 
-  ProposalMaker(
-      OpticsTable table, NetWalk walk, WashStrengths washes, Cover cover, Conditions conditions) {
+  ProposalMaker(OpticsTable table, NetWalk walk, Kit kit, Cover cover, Conditions conditions) {
     this.table = table;
     this.walk = walk;
-    this.washes = washes;
+    this.kit = kit;
     this.cover = cover;
     this.conditions = conditions;
   }
@@ -62,7 +61,7 @@ final class ProposalMaker {
         proven,
         ring.ring(),
         reach.reach(),
-        darkest.find(table, washes),
+        darkest.find(table, kit),
         reasons);
   }
 

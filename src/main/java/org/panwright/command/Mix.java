@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.panwright.kit.Kit;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.paint.Wash;
 import org.panwright.store.FileProblemException;
@@ -34,13 +33,7 @@ final class Mix implements Command {
     List<Part> parts =
         new PartReader(library, arguments.has("kit") ? Optional.of(kit) : Optional.empty())
             .readAll(arguments.plain());
-    MixAnswer answer =
-        MixAnswer.of(
-            parts,
-            kit.paper(),
-            kit.washes(),
-            wash,
-            arguments.has("wet") ? Surface.WET : Surface.DRY);
+    MixAnswer answer = MixAnswer.of(parts, kit.paper(), kit.washes(), wash, arguments.has("wet"));
     out.println(arguments.has("json") ? Json.text(answer.json()) : answer.text());
   }
 

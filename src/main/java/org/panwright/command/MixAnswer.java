@@ -4,6 +4,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.panwright.colour.GamutFit;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
@@ -17,6 +20,8 @@ import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Portion;
 import org.panwright.mixing.Recipe;
 import org.panwright.mixing.Surface;
+import org.panwright.mixing.WetLook;
+import org.panwright.paint.DryingShift;
 import org.panwright.paint.Paper;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
@@ -31,7 +36,8 @@ import org.panwright.words.PaintWords;
  * @param volumes each paint's share by volume, summing to 1
  * @param wash how much water
  * @param wet whether the coat is still wet
- * @param reflectance seen from outside, 0..1
+ * @param lab of the coat; wet as the painter read its paints wet, where that was done
+ * @param reflectance seen from outside, 0..1; of a wet coat by the rule alone
  * @param expectedError CIEDE2000
  */
 record MixAnswer(
@@ -39,10 +45,10 @@ record MixAnswer(
     List<Double> volumes,
     Wash wash,
     boolean wet,
+    Lab lab,
     Spectrum reflectance,
     double expectedError) {
-  static MixAnswer of(
-      List<Part> parts, Paper paper, WashStrengths washes, Wash wash, Surface surface) {
+  static MixAnswer of(List<Part> parts, Paper paper, WashStrengths washes, Wash wash, boolean wet) {
     Mixer mixer =
         new Mixer(
             OpticsTable.of(
@@ -51,18 +57,22 @@ record MixAnswer(
                 paper));
     Recipe recipe =
         new Recipe(parts.stream().map(part -> new Portion(part.name(), part.parts())).toList());
+    double load = washes.load(wash);
+    Map<String, Optional<DryingShift>> shifts =
+        parts.stream().collect(Collectors.toMap(Part::name, Part::shift));
     return new MixAnswer(
         parts,
         Arrays.stream(mixer.volumes(recipe)).boxed().toList(),
         wash,
-        surface.equals(Surface.WET),
-        mixer.reflectance(recipe, washes.load(wash), surface),
+        wet,
+        wet ? new WetLook(mixer, shifts::get).lab(recipe, load) : mixer.lab(recipe, load),
+        mixer.reflectance(recipe, load, wet ? Surface.WET : Surface.DRY),
         mixer.expectedError(recipe));
   }
 
   /** As JSON, the fields documented in docs/command-line.md. */
   ObjectNode json() {
-    Xyz xyz = Light.D65.xyz(reflectance);
+    Xyz xyz = lab.toXyz(Light.D65.white());
     Oklch oklch = Oklab.ofD65(xyz).toOklch();
     GamutFit fit = GamutFit.of(oklch);
     ObjectNode node = Json.object();
@@ -76,7 +86,7 @@ record MixAnswer(
     }
     node.put("wash", PaintWords.label(wash));
     node.put("wet", wet);
-    node.set("lab", Json.lab(Lab.of(xyz, Light.D65.white())));
+    node.set("lab", Json.lab(lab));
     node.set("oklch", Json.numbers(new double[] {oklch.l(), oklch.c(), oklch.hueDeg()}, 4));
     Srgb shown = fit.shown();
     node.putArray("srgb").add(shown.redByte()).add(shown.greenByte()).add(shown.blueByte());
@@ -89,7 +99,7 @@ record MixAnswer(
 
   /** As a few lines for a person. */
   String text() {
-    Xyz xyz = Light.D65.xyz(reflectance);
+    Xyz xyz = lab.toXyz(Light.D65.white());
     Oklch oklch = Oklab.ofD65(xyz).toOklch();
     return CommandWords.mix(
         parts.stream().map(part -> CommandWords.parts(part.parts(), part.name())).toList(),
@@ -97,7 +107,7 @@ record MixAnswer(
         wash,
         wet,
         oklch,
-        Lab.of(xyz, Light.D65.white()),
+        lab,
         GamutFit.of(oklch),
         expectedError);
   }

@@ -56,7 +56,7 @@ final class PartReader {
     String name = colon < 0 ? word : word.substring(0, colon);
     Optional<Part> known = named(name, 1);
     if (colon >= 0 && known.isPresent()) {
-      return new Part(known.get().name(), known.get().optics(), number(word, colon + 1));
+      return known.get().withParts(number(word, colon + 1));
     }
     throw new BadUseException(
         paints.isEmpty() ? CommandWords.unknownPigment(name) : CommandWords.unknownPaint(name));
@@ -77,10 +77,12 @@ final class PartReader {
     String wanted = name.strip();
     for (Paint paint : paints) {
       if (paint.name().equalsIgnoreCase(wanted)) {
-        return Optional.of(new Part(paint.name(), paint.optics(library), parts));
+        return Optional.of(
+            new Part(paint.name(), paint.optics(library), paint.swatchbook().dryingShift(), parts));
       }
     }
-    return pigment(wanted).map(pigment -> new Part(pigment.toString(), optics(pigment), parts));
+    return pigment(wanted)
+        .map(pigment -> new Part(pigment.toString(), optics(pigment), Optional.empty(), parts));
   }
 
   private Optional<PigmentName> pigment(String wanted) {

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.paint.DryingShift;
+import org.panwright.paint.Shelf;
 
 /**
  * The colour of a freshly wet coat: by the rule of {@link Surface#WET}, or better by what the
@@ -30,6 +31,12 @@ public final class WetLook {
   public WetLook(Mixer mixer, Function<String, Optional<DryingShift>> shifts) {
     this.mixer = mixer;
     this.shifts = shifts;
+  }
+
+  /** The wet look of the paints of a shelf: as the painter read them, else by the rule. */
+  public static WetLook of(Mixer mixer, Shelf shelf) {
+    return new WetLook(
+        mixer, id -> shelf.find(id).flatMap(paint -> paint.swatchbook().dryingShift()));
   }
 
   /** CIELAB of the wet coat of a recipe at a load, under D65. */

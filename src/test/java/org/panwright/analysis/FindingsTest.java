@@ -19,7 +19,10 @@ import org.panwright.mixing.Mixer;
 import org.panwright.mixing.Ratio;
 import org.panwright.mixing.Recipe;
 import org.panwright.mixing.Surface;
+import org.panwright.paint.CoatReading;
 import org.panwright.paint.Paint;
+import org.panwright.paint.PaintedCoat;
+import org.panwright.paint.Swatchbook;
 
 /** What is told and what is not, against the definitions by brute force and common practice. */
 class FindingsTest {
@@ -158,6 +161,22 @@ class FindingsTest {
     assertThat(grey.deceivers().get(0).wetL()).isCloseTo(wet.get(0), within(1e-6));
     assertThat(grey.deceivers()).allMatch(Dark::fadesOnDrying);
     assertThat(grey.stays().isReal()).isTrue();
+  }
+
+  /** Every paint read 1 darker while wet: so is the darkest mix, whatever it is made of. */
+  @Test
+  void aDarkIsWetAsItsPaintsWereRead() {
+    List<Paint> read =
+        Lineups.paints(WIDE).stream().map(paint -> paint.withSwatchbook(oneDarkerWet())).toList();
+    Dark darkest = Lineups.judge(Lineups.kit(read, WIDE.length, WIDE)).darkest().orElseThrow();
+    assertThat(darkest.wetL()).isCloseTo(darkest.dryL() - 1, within(1e-9));
+  }
+
+  private static Swatchbook oneDarkerWet() {
+    CoatReading dry = new CoatReading.OfColour(new Lab(60, 0, 0));
+    PaintedCoat coat = PaintedCoat.of("a", dry, PaintedCoat.Strength.FULL);
+    return Swatchbook.EMPTY.with(
+        List.of(coat.withWet(new CoatReading.OfColour(new Lab(59, 0, 0)))));
   }
 
   /** The wet L* of the darkest deceiving ratio of a pair, if there is one. */

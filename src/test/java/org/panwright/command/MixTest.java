@@ -6,10 +6,19 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.github.ajalt.colormath.model.SRGB;
 import java.nio.file.Path;
+import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.panwright.analysis.Lineups;
 import org.panwright.colour.Hue;
+import org.panwright.colour.Lab;
+import org.panwright.kit.Kit;
+import org.panwright.paint.CoatReading;
+import org.panwright.paint.Paint;
+import org.panwright.paint.PaintedCoat;
+import org.panwright.paint.Shelf;
+import org.panwright.paint.Swatchbook;
 
 class MixTest {
   private static JsonNode answer(String... arguments) throws Exception {
@@ -97,6 +106,25 @@ class MixTest {
   void wetIsDarker() throws Exception {
     assertThat(answer("PB29", "--wet").get("lab").get(0).doubleValue())
         .isLessThan(answer("PB29").get("lab").get(0).doubleValue());
+  }
+
+  /** A place of L* 40 that the painter read at L* 29 while wet: 11 darker, by subtraction. */
+  @Test
+  void wetIsAsThePainterReadIt(@TempDir Path folder) throws Exception {
+    Paint blue = Lineups.paint("PB29");
+    PaintedCoat read =
+        PaintedCoat.of(
+                "a", new CoatReading.OfColour(new Lab(40, 10, -40)), PaintedCoat.Strength.FULL)
+            .withWet(new CoatReading.OfColour(new Lab(29, 10, -40)));
+    Paint known = blue.withSwatchbook(Swatchbook.EMPTY.with(List.of(read)));
+    Path file = Console.saved(Kit.empty("wet").withShelf(new Shelf(List.of(known))), folder);
+    String[] masstone = {known.name(), "--kit", file.toString(), "--wash", "butter"};
+    String[] wet = {known.name(), "--kit", file.toString(), "--wash", "butter", "--wet"};
+    double dry = answer(masstone).get("lab").get(0).doubleValue();
+
+    assertThat(dry).isLessThan(40);
+    assertThat(answer(wet).get("lab").get(0).doubleValue())
+        .isCloseTo(Math.max(0, dry - 11), Offset.offset(0.02));
   }
 
   @Test

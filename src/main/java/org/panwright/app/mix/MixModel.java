@@ -18,7 +18,6 @@ import org.panwright.mixing.Mixer;
 import org.panwright.mixing.Ratio;
 import org.panwright.mixing.Recipe;
 import org.panwright.mixing.WetLook;
-import org.panwright.paint.DryingShift;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
@@ -103,7 +102,7 @@ public final class MixModel {
             mix.ratio(),
             wash.get(),
             Light.D65.lab(dry),
-            new WetLook(mixer, id -> shift(judgement, id)).lab(recipe, load),
+            WetLook.of(mixer, judgement.kit().shelf()).lab(recipe, load),
             ratios,
             Arrays.stream(Wash.values()).map(w -> mixer.lab(recipe, washes.load(w))).toList(),
             mixer.volumes(recipe)[0],
@@ -113,10 +112,6 @@ public final class MixModel {
                 .map(p -> judgement.table().optics(judgement.table().indexOf(p.paintId())).source())
                 .distinct()
                 .toList()));
-  }
-
-  private static Optional<DryingShift> shift(Judgement judgement, String paintId) {
-    return judgement.kit().shelf().find(paintId).flatMap(paint -> paint.swatchbook().dryingShift());
   }
 
   private static Recipe recipe(Selection.OfMix mix, Ratio ratio) {
