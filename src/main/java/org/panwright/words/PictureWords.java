@@ -44,6 +44,10 @@ public final class PictureWords {
       return "%s is a rare kind of JPEG (%s). Save it as a usual JPEG or PNG and open that."
           .formatted(file, rare.kind());
     }
+    if (fault instanceof PictureFault.TooManySteps steps) {
+      return "%s is a progressive JPEG of %d by %d pixels, which takes %d MB of memory to open; up to %d MB are given. Save it as a baseline (not progressive) JPEG, or smaller."
+          .formatted(file, steps.width(), steps.height(), steps.megabytes(), steps.most());
+    }
     if (fault instanceof PictureFault.Broken) {
       return file + " is damaged or cut short. Copy or save it again.";
     }

@@ -2,7 +2,6 @@ package org.panwright.swatch.picture;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.Iterator;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
@@ -12,16 +11,14 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.event.IIOReadProgressListener;
-import javax.imageio.stream.FileCacheImageInputStream;
 import javax.imageio.stream.ImageInputStream;
-import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /** Decodes the pixels of a picture whose header was found good. */
 final class Decoder {
   private Decoder() {}
 
   static Picture decode(
-      PictureHeader header, InputStream file, DoubleConsumer progress, BooleanSupplier stopped)
+      PictureHeader header, ImageInputStream in, DoubleConsumer progress, BooleanSupplier stopped)
       throws IOException, PictureFaultException {
     Iterator<ImageReader> readers =
         ImageIO.getImageReadersByFormatName(header.jpeg() ? "jpeg" : "png");
@@ -30,7 +27,7 @@ final class Decoder {
         (int)
             Math.ceil(
                 Math.sqrt((double) header.width() * header.height() / PictureFile.KEPT_PIXELS));
-    try (ImageInputStream in = stream(header, file)) {
+    try (in) {
       reader.setInput(in, true, true);
       reader.addIIOReadProgressListener(new Watch(progress, stopped));
       ImageReadParam param = reader.getDefaultReadParam();
@@ -49,14 +46,6 @@ final class Decoder {
     } finally {
       reader.dispose();
     }
-  }
-
-  /** What is in memory already needs no cache on the disk. */
-  private static ImageInputStream stream(PictureHeader header, InputStream file)
-      throws IOException {
-    return header.jpeg()
-        ? new MemoryCacheImageInputStream(file)
-        : new FileCacheImageInputStream(file, null);
   }
 
   private record Watch(DoubleConsumer progress, BooleanSupplier stopped)

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 final class JpegHeader {
   private static final int SOI = 0xd8;
   private static final int EOI = 0xd9;
+  private static final int PROGRESSIVE = 0xc2;
   private static final int SOS = 0xda;
   private static final int DQT = 0xdb;
   private static final int APP1 = 0xe1;
@@ -104,10 +105,16 @@ final class JpegHeader {
     height = sixteen(from + 1);
     width = sixteen(from + 3);
     channels = at(from + 5);
+    if (to - from < 6 + 3 * channels) {
+      throw broken();
+    }
     if (at(from) != 8) {
       throw new PictureFaultException(new PictureFault.RareJpeg(at(from) + " bits"));
     }
-    if (marker > 0xc2) {
+    if (marker == PROGRESSIVE) {
+      JpegSteps.requireBearable(Arrays.copyOfRange(file, from, to));
+    }
+    if (marker > PROGRESSIVE) {
       boolean lossless = marker == 0xc3 || marker == 0xc7 || marker == 0xcb || marker == 0xcf;
       throw new PictureFaultException(
           new PictureFault.RareJpeg(lossless ? "lossless" : "arithmetic"));
@@ -137,11 +144,18 @@ final class JpegHeader {
   /**
    * Where the picture's end is marked, or −1: then the file was cut short. Within a scan a byte
    * 0xff is followed by 0 or a restart marker.
+   *
+   * @throws PictureFaultException if the picture comes in more steps than any sensible one
    */
-  private int end(int scan) {
+  private int end(int scan) throws PictureFaultException {
+    int scans = 0;
     for (int i = scan; i + 2 <= file.length; i++) {
       if (at(i) == 0xff && at(i + 1) == EOI) {
         return i;
+      }
+      if (at(i) == 0xff && at(i + 1) == SOS) {
+        scans++;
+        JpegSteps.requireFew(scans);
       }
     }
     return -1;

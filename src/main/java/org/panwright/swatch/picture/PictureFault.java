@@ -29,6 +29,9 @@ public sealed interface PictureFault {
   /** A rare kind of JPEG. */
   record RareJpeg(String kind) implements PictureFault {}
 
+  /** A progressive JPEG whose steps have to be kept in more memory than it is given. */
+  record TooManySteps(int width, int height, long megabytes, int most) implements PictureFault {}
+
   /** The file ends too early or contradicts itself. */
   record Broken() implements PictureFault {}
 

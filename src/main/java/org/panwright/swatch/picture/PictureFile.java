@@ -13,13 +13,15 @@ import java.nio.file.Path;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
+import javax.imageio.stream.FileImageInputStream;
 
 /**
  * Reads a PNG or JPEG of red, green and blue.
  *
  * <p>What the file says of itself is checked before a pixel is decoded. Samples of 8 and 16 bits,
  * an embedded ICC profile (sRGB where there is none), the camera's orientation. Transparent pixels
- * are laid on white. Grey, CMYK and moving pictures are refused.
+ * are laid on white. Grey, CMYK and moving pictures are refused. How much memory this takes stands in
+ * docs/decisions/0100-memory-of-pictures.md.
  */
 public final class PictureFile {
   /** The largest picture that is read, in millions of pixels. */
@@ -50,14 +52,13 @@ public final class PictureFile {
         checkLength(file, MOST_JPEG_BYTES);
         byte[] whole = Files.readAllBytes(file);
         PictureHeader header = checked(JpegHeader.read(whole));
-        return Decoder.decode(header, new java.io.ByteArrayInputStream(whole), progress, stopped);
+        return Decoder.decode(header, new BytesInput(whole), progress, stopped);
       }
       if (PngHeader.begins(start)) {
         checkLength(file, MOST_BYTES);
         PictureHeader header = checked(pngHeader(file));
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
-          return Decoder.decode(header, in, progress, stopped);
-        }
+        return Decoder.decode(
+            header, new FileImageInputStream(file.toFile()), progress, stopped);
       }
       throw new PictureFaultException(OtherKinds.of(start));
     } catch (EOFException cutShort) {

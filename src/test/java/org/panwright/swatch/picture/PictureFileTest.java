@@ -16,9 +16,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,34 +94,7 @@ class PictureFileTest {
     BufferedImage image = new BufferedImage(3, 2, BufferedImage.TYPE_INT_RGB);
     image.setRGB(0, 0, 0xffffff);
     byte[] plain = Files.readAllBytes(png(image));
-    byte[] exif = {
-      'M',
-      'M',
-      0,
-      42,
-      0,
-      0,
-      0,
-      8,
-      0,
-      1,
-      0x01,
-      0x12,
-      0,
-      3,
-      0,
-      0,
-      0,
-      1,
-      0,
-      (byte) orientation,
-      0,
-      0,
-      0,
-      0,
-      0,
-      0
-    };
+    byte[] exif = exif(orientation, true);
     int afterHeader = 33;
     ByteArrayOutputStream whole = new ByteArrayOutputStream();
     whole.write(plain, 0, afterHeader);
@@ -126,6 +106,48 @@ class PictureFileTest {
     assertThat(picture.width()).isEqualTo(width);
     assertThat(picture.height()).isEqualTo(height);
     assertThat(picture.lightness(x, y)).isEqualTo(1);
+  }
+
+  /**
+   * The same in a JPEG, as cameras write it: an APP1 segment before the others, here in the other
+   * byte order. One corner is white; a corner is eight pixels wide, the block of a JPEG.
+   */
+  @ParameterizedTest(name = "orientation {0}: the stored upper left corner is seen at {1}, {2}")
+  @CsvSource({
+    "1,0,0,24,16", "2,2,0,24,16", "3,2,1,24,16", "4,0,1,24,16",
+    "5,0,0,16,24", "6,1,0,16,24", "7,1,2,16,24", "8,0,2,16,24"
+  })
+  void theCamerasOrientationIsRespectedInAJpeg(
+      int orientation, int x, int y, int width, int height) throws Exception {
+    BufferedImage image = new BufferedImage(24, 16, BufferedImage.TYPE_INT_RGB);
+    IntStream.range(0, 64)
+        .forEach(i -> image.setRGB(i % 8, i / 8, 0xffffff));
+    byte[] plain = Files.readAllBytes(jpeg(image));
+    byte[] exif = exif(orientation, false);
+    ByteArrayOutputStream whole = new ByteArrayOutputStream();
+    whole.write(plain, 0, 2);
+    whole.write(bytes(0xff, 0xe1, 0, 2 + 6 + exif.length, 'E', 'x', 'i', 'f', 0, 0));
+    whole.write(exif);
+    whole.write(plain, 2, plain.length - 2);
+
+    Picture picture = read(save(whole.toByteArray()));
+
+    assertThat(picture.width()).isEqualTo(width);
+    assertThat(picture.height()).isEqualTo(height);
+    assertThat(picture.lightness(8 * x + 4, 8 * y + 4)).isGreaterThan(0.9);
+    assertThat(picture.lightness(width - 5 - 8 * x, height - 5 - 8 * y)).isLessThan(0.1);
+  }
+
+  /** A TIFF block of one entry, tag 274, kind SHORT (TIFF 6.0, section 8). */
+  private static byte[] exif(int orientation, boolean bigEnd) {
+    ByteBuffer block =
+        ByteBuffer.allocate(26)
+            .order(bigEnd ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN);
+    block.put(bytes(bigEnd ? 'M' : 'I', bigEnd ? 'M' : 'I'));
+    block.putShort((short) 42).putInt(8).putShort((short) 1);
+    block.putShort((short) 0x0112).putShort((short) 3).putInt(1);
+    block.putShort((short) orientation);
+    return block.array();
   }
 
   /** The JDK's linear RGB profile has the primaries of sRGB and a gamma of 1. */
@@ -211,52 +233,71 @@ class PictureFileTest {
   /** Four channels in the frame header: ITU-T T.81, B.2.2. */
   @Test
   void cmykJpegsAreRefused() throws Exception {
-    byte[] bytes = {
-      (byte) 0xff,
-      (byte) 0xd8,
-      (byte) 0xff,
-      (byte) 0xc0,
-      0,
-      20,
-      8,
-      0,
-      8,
-      0,
-      8,
-      4,
-      1,
-      0x11,
-      0,
-      2,
-      0x11,
-      0,
-      3,
-      0x11,
-      0,
-      4,
-      0x11,
-      0,
-      (byte) 0xff,
-      (byte) 0xda,
-      0,
-      14,
-      4,
-      1,
-      0,
-      2,
-      0,
-      3,
-      0,
-      4,
-      0,
-      0,
-      63,
-      0,
-      (byte) 0xff,
-      (byte) 0xd9
-    };
+    byte[] bytes =
+        bytes(
+            0xff, 0xd8, 0xff, 0xc0, 0, 20, 8, 0, 8, 0, 8, 4, 1, 0x11, 0, 2, 0x11, 0, 3, 0x11, 0, 4,
+            0x11, 0, 0xff, 0xda, 0, 14, 4, 1, 0, 2, 0, 3, 0, 4, 0, 0, 63, 0, 0xff, 0xd9);
 
     assertThat(sentence(save(bytes))).contains("CMYK").contains("Save it as RGB");
+  }
+
+  /**
+   * ITU-T T.81: a progressive frame keeps two bytes a coefficient. 12000 x 8333 in blocks of 8 x 8
+   * is 1500 x 1042 blocks of 128 bytes a component: 190.8 MB; three of them at full resolution are
+   * 572 MB; with two at half of it both ways (750 x 521) 286 MB, which is borne.
+   */
+  @Test
+  void aProgressiveJpegThatWouldTakeTooMuchMemoryIsRefusedByItsHeader() throws Exception {
+    assertThat(sentence(save(progressive(0x11))))
+        .contains("progressive JPEG of 12000 by 8333 pixels")
+        .contains("takes 572 MB of memory to open; up to 320 MB are given")
+        .contains("Save it as a baseline");
+    assertThat(refused(save(progressive(0x22)))).isEqualTo(new PictureFault.Broken());
+  }
+
+  @Test
+  void aJpegOfEndlessStepsIsRefused() throws Exception {
+    byte[] one = progressive(0x22);
+    ByteArrayOutputStream many = new ByteArrayOutputStream();
+    many.write(one, 0, one.length - 2);
+    for (int i = 0; i < 150; i++) {
+      many.write(new byte[] {(byte) 0xff, (byte) 0xda, 0, 8, 1, 1, 0, 0, 63, 0});
+    }
+    many.write(new byte[] {(byte) 0xff, (byte) 0xd9});
+
+    assertThat(sentence(save(many.toByteArray()))).contains("rare kind of JPEG (over 100 scans)");
+  }
+
+  @Test
+  void aProgressiveJpegIsReadAsAnyOther() throws Exception {
+    BufferedImage image = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
+    IntStream.range(0, 1200)
+        .forEach(i -> image.setRGB(i % 40, i / 40, 0x336699));
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ImageWriteParam steps = writer.getDefaultWriteParam();
+    steps.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+    Path file = folder.resolve("steps.jpg");
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(file.toFile())) {
+      writer.setOutput(out);
+      writer.write(null, new IIOImage(image, null, null), steps);
+    }
+
+    assertThat(read(file).encoded(20, 15, 2)).isCloseTo(0x99 / 255.0, within(0.02));
+  }
+
+  /** Start of image, a progressive frame of 12000 x 8333 (T.81, B.2.2), one empty scan, the end. */
+  private static byte[] progressive(int samplingOfLightness) {
+    return bytes(
+        0xff, 0xd8, 0xff, 0xc2, 0, 17, 8, 0x20, 0x8d, 0x2e, 0xe0, 3, 1, samplingOfLightness, 0, 2,
+        0x11, 0, 3, 0x11, 0, 0xff, 0xda, 0, 12, 3, 1, 0, 2, 0, 3, 0, 0, 63, 0, 0xff, 0xd9);
+  }
+
+  private static byte[] bytes(int... values) {
+    byte[] bytes = new byte[values.length];
+    for (int i = 0; i < bytes.length; i++) {
+      bytes[i] = (byte) values[i];
+    }
+    return bytes;
   }
 
   @ParameterizedTest(name = "a {0} cut to {1} %")
