@@ -63,7 +63,8 @@ public final class PictureWords {
   /** Why nothing can be read off a picture, and what to do. */
   public static String sentence(ReadingFault fault) {
     if (fault instanceof ReadingFault.NoArea) {
-      return "The four corners lie in one line. Drag each to its corner.";
+      return "The four corners do not go round a sheet: they lie in one line or place, or their"
+          + " sides cross. Drag each to its own corner, clockwise from the upper left.";
     }
     if (fault instanceof ReadingFault.OutsidePicture) {
       return "A corner lies outside the picture. Drag all four onto the sheet.";

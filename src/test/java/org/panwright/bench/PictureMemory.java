@@ -93,8 +93,7 @@ public final class PictureMemory {
   /** Slow changes with noise of a few steps upon them, as a photo of paper has. */
   private static BufferedImage grain() {
     BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
-    byte[] samples =
-        ((java.awt.image.DataBufferByte) image.getRaster().getDataBuffer()).getData();
+    byte[] samples = ((java.awt.image.DataBufferByte) image.getRaster().getDataBuffer()).getData();
     Random random = new Random(7);
     byte[] noise = new byte[1 << 20];
     random.nextBytes(noise);

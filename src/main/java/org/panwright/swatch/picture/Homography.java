@@ -16,6 +16,7 @@ import java.util.Optional;
 public final class Homography {
   private static final int UNKNOWNS = 8;
   private static final double SINGULAR = 1e-12;
+  private static final double LEAST_TURN = 0.02;
 
   private final double[] h;
 
@@ -24,15 +25,19 @@ public final class Homography {
   }
 
   /**
-   * The map that takes each of four places to its partner; empty if three of them lie in one line.
+   * The map that takes each of four places to its partner; empty if the places or their partners do
+   * not go round a sheet: three nearly in one line, two in one place, sides that cross, a dent.
    *
-   * @param from four places
+   * @param from four places, clockwise as seen
    * @param to their partners, in the same order
    */
   public static Optional<Homography> of(List<Point> from, List<Point> to) {
     if (from.size() != 4 || to.size() != 4) {
       throw new IllegalArgumentException(
           "four pairs fix a perspective, were %d and %d".formatted(from.size(), to.size()));
+    }
+    if (!isRoundabout(from, LEAST_TURN) || !isRoundabout(to, LEAST_TURN)) {
+      return Optional.empty();
     }
     double[][] rows = new double[UNKNOWNS][];
     for (int i = 0; i < 4; i++) {
@@ -44,6 +49,24 @@ public final class Homography {
       rows[2 * i + 1] = new double[] {0, 0, 0, x, y, 1, -v * x, -v * y, v};
     }
     return solve(rows).map(Homography::new);
+  }
+
+  /**
+   * Whether four places go round clockwise as seen (y grows downwards), turning at each.
+   *
+   * @param leastTurn the sine of the least turn
+   */
+  public static boolean isRoundabout(List<Point> round, double leastTurn) {
+    for (int i = 0; i < 4; i++) {
+      Point p = round.get(i);
+      Point q = round.get((i + 1) % 4);
+      Point r = round.get((i + 2) % 4);
+      double turn = (q.x() - p.x()) * (r.y() - q.y()) - (q.y() - p.y()) * (r.x() - q.x());
+      if (turn <= leastTurn * p.distance(q) * q.distance(r)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Where a place comes to lie. */

@@ -20,8 +20,8 @@ import javax.imageio.stream.FileImageInputStream;
  *
  * <p>What the file says of itself is checked before a pixel is decoded. Samples of 8 and 16 bits,
  * an embedded ICC profile (sRGB where there is none), the camera's orientation. Transparent pixels
- * are laid on white. Grey, CMYK and moving pictures are refused. How much memory this takes stands in
- * docs/decisions/0100-memory-of-pictures.md.
+ * are laid on white. Grey, CMYK and moving pictures are refused. How much memory this takes stands
+ * in docs/decisions/0100-memory-of-pictures.md.
  */
 public final class PictureFile {
   /** The largest picture that is read, in millions of pixels. */
@@ -57,8 +57,7 @@ public final class PictureFile {
       if (PngHeader.begins(start)) {
         checkLength(file, MOST_BYTES);
         PictureHeader header = checked(pngHeader(file));
-        return Decoder.decode(
-            header, new FileImageInputStream(file.toFile()), progress, stopped);
+        return Decoder.decode(header, new FileImageInputStream(file.toFile()), progress, stopped);
       }
       throw new PictureFaultException(OtherKinds.of(start));
     } catch (EOFException cutShort) {

@@ -12,12 +12,18 @@ import org.panwright.swatch.picture.Zone;
 /** Reads rows of printed squares: black or white is decided between the darkest and lightest. */
 final class CodeReader {
   private static final double LEAST_CONTRAST = 0.15;
+  private static final double UNCLEAR = 0.1;
   private static final int SAMPLES = 5;
 
   private CodeReader() {}
 
-  /** The squares as read, true for black; empty if they do not stand out or lie outside. */
-  static Optional<List<Boolean>> squares(Picture picture, Homography place, List<Zone> cells) {
+  /**
+   * The squares as read, true for black; empty if they do not stand out or lie outside.
+   *
+   * @param mostUnclear how many may lie in the middle fifth between black and white
+   */
+  static Optional<List<Boolean>> squares(
+      Picture picture, Homography place, List<Zone> cells, int mostUnclear) {
     double[] levels = new double[cells.size()];
     for (int i = 0; i < levels.length; i++) {
       levels[i] = level(picture, place, cells.get(i));
@@ -27,9 +33,15 @@ final class CodeReader {
     if (!(high - low >= LEAST_CONTRAST)) {
       return Optional.empty();
     }
+    double middle = (low + high) / 2;
+    double unclear =
+        Arrays.stream(levels).filter(at -> Math.abs(at - middle) < UNCLEAR * (high - low)).count();
+    if (unclear > mostUnclear) {
+      return Optional.empty();
+    }
     List<Boolean> squares = new ArrayList<>();
     for (double level : levels) {
-      squares.add(level < (low + high) / 2);
+      squares.add(level < middle);
     }
     return Optional.of(squares);
   }

@@ -21,7 +21,7 @@ public record FoundSheet(SheetFormat format, List<Point> corners, Optional<PageC
     }
   }
 
-  /** From millimetres on the sheet to pixels; empty if three corners lie in one line. */
+  /** From millimetres on the sheet to pixels; empty if the corners do not go round an area. */
   public Optional<Homography> place() {
     return Homography.of(new SheetPlan(format).corners(), corners);
   }

@@ -2,7 +2,7 @@ package org.panwright.swatch.sheet;
 
 /** Why nothing can be read off a picture: facts for a sentence, no sentence. */
 public sealed interface ReadingFault {
-  /** The four corners do not span an area. */
+  /** The four corners do not go round an area. */
   record NoArea() implements ReadingFault {}
 
   /** The corners lie, wholly or in part, outside the picture. */

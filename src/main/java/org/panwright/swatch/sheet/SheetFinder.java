@@ -9,11 +9,12 @@ import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.picture.Point;
 
 /**
- * Looks for a sheet of ours in a picture: a hollow square and three solid ones of like size, from
- * whose places the code at the sheet's head can be read.
+ * Looks for a sheet of ours in a picture: a hollow square and three solid ones of the sizes their
+ * places ask for, from which the code at the sheet's head can be read.
  *
- * <p>The code's check decides. Where none can be read, the best four squares are answered without a
- * code, to be put right by hand.
+ * <p>The code's check decides, once its squares are clearly black or white: among the thousands of
+ * fours in a photo of anything else, the check alone holds for some by chance. Where none can be
+ * read, the best four squares are answered without a code, to be put right by hand.
  */
 public final class SheetFinder {
   private static final int LEAST_MARK = 36;
@@ -21,6 +22,12 @@ public final class SheetFinder {
   private static final double SLIM = 2.2;
   private static final int MOST_SQUARES = 40;
   private static final double LIKE_SIZE = 4;
+  private static final double LEAST_TURN = 0.1;
+
+  /** All four marks together, in ln of their size: half as large again or two thirds of each. */
+  private static final double MOST_MISFIT = 4 * 0.4;
+
+  private static final int MOST_UNCLEAR = 3;
 
   /** (7² + 2.8²) / (7² − 2.8²). */
   private static final double HOLLOW = 1.38;
@@ -43,7 +50,9 @@ public final class SheetFinder {
     return sheet
         .place()
         .flatMap(
-            place -> CodeReader.squares(picture, place, new SheetPlan(sheet.format()).pageCells()))
+            place ->
+                CodeReader.squares(
+                    picture, place, new SheetPlan(sheet.format()).pageCells(), MOST_UNCLEAR))
         .flatMap(PageCode::of)
         .filter(code -> code.format() == sheet.format());
   }
@@ -58,18 +67,19 @@ public final class SheetFinder {
     List<Blot> solids = blots.stream().filter(SheetFinder::isSolid).limit(MOST_SQUARES).toList();
     List<Blot> hollows = blots.stream().filter(SheetFinder::isHollow).limit(MOST_SQUARES).toList();
     Optional<FoundSheet> guess = Optional.empty();
-    double best = Double.POSITIVE_INFINITY;
+    double best = MOST_MISFIT;
     for (Blot hollow : hollows) {
       List<Blot> like =
           solids.stream().filter(solid -> areAlike(solid.area(), hollow.area())).toList();
-      for (List<Point> corners : quadrilaterals(hollow, like)) {
+      for (List<Blot> marks : quadrilaterals(hollow, like)) {
+        List<Point> corners = marks.stream().map(Blot::middle).map(this::inPicture).toList();
         for (SheetFormat format : SheetFormat.values()) {
           FoundSheet sheet = new FoundSheet(format, corners, Optional.empty());
-          Optional<PageCode> code = code(picture, sheet);
+          double misfit = misfit(sheet, marks);
+          Optional<PageCode> code = misfit < MOST_MISFIT ? code(picture, sheet) : Optional.empty();
           if (code.isPresent()) {
             return Optional.of(new FoundSheet(format, corners, code));
           }
-          double misfit = misfit(sheet, hollow);
           if (misfit < best) {
             best = misfit;
             guess = Optional.of(sheet);
@@ -94,37 +104,22 @@ public final class SheetFinder {
   }
 
   /** The hollow square with each three solid ones that go round clockwise without a dent. */
-  private List<List<Point>> quadrilaterals(Blot hollow, List<Blot> solids) {
-    List<List<Point>> found = new ArrayList<>();
-    Point a = hollow.middle();
+  private static List<List<Blot>> quadrilaterals(Blot hollow, List<Blot> solids) {
+    List<List<Blot>> found = new ArrayList<>();
     for (int i = 0; i < solids.size(); i++) {
       for (int j = 0; j < solids.size(); j++) {
         for (int k = 0; k < solids.size(); k++) {
           if (i != j && j != k && i != k) {
-            List<Point> round =
-                List.of(a, solids.get(i).middle(), solids.get(j).middle(), solids.get(k).middle());
-            if (isConvex(round) && isSized(round, hollow)) {
-              found.add(round.stream().map(this::inPicture).toList());
+            List<Blot> marks = List.of(hollow, solids.get(i), solids.get(j), solids.get(k));
+            List<Point> round = marks.stream().map(Blot::middle).toList();
+            if (Homography.isRoundabout(round, LEAST_TURN) && isSized(round, hollow)) {
+              found.add(marks);
             }
           }
         }
       }
     }
     return found;
-  }
-
-  /** Clockwise as seen, since y grows downwards. */
-  private static boolean isConvex(List<Point> round) {
-    for (int i = 0; i < 4; i++) {
-      Point p = round.get(i);
-      Point q = round.get((i + 1) % 4);
-      Point r = round.get((i + 2) % 4);
-      double turn = (q.x() - p.x()) * (r.y() - q.y()) - (q.y() - p.y()) * (r.x() - q.x());
-      if (turn <= 0.1 * p.distance(q) * q.distance(r)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** A mark takes between 1/3000 and 1/250 of the area between the four. */
@@ -139,16 +134,21 @@ public final class SheetFinder {
     return share > 1.0 / 3000 && share < 1.0 / 250;
   }
 
-  /** How far the size of the hollow mark is from the one its place on the sheet asks for. */
-  private double misfit(FoundSheet sheet, Blot hollow) {
+  /** How far the sizes of the marks are from those their places on the sheet ask for. */
+  private double misfit(FoundSheet sheet, List<Blot> marks) {
     Optional<Homography> place = sheet.place();
     if (place.isEmpty()) {
       return Double.POSITIVE_INFINITY;
     }
-    SheetPlan plan = new SheetPlan(sheet.format());
-    double side = place.get().scaleAt(plan.corners().get(0)) / small.step;
-    double ink = SheetPlan.MARK_MM * SheetPlan.MARK_MM - SheetPlan.HOLLOW_MM * SheetPlan.HOLLOW_MM;
-    return Math.abs(Math.log(hollow.area() / (side * side * ink)));
+    List<Point> corners = new SheetPlan(sheet.format()).corners();
+    double misfit = 0;
+    for (int i = 0; i < marks.size(); i++) {
+      double side = place.get().scaleAt(corners.get(i)) / small.step;
+      double hole = i == 0 ? SheetPlan.HOLLOW_MM * SheetPlan.HOLLOW_MM : 0;
+      double ink = SheetPlan.MARK_MM * SheetPlan.MARK_MM - hole;
+      misfit += Math.abs(Math.log(marks.get(i).area() / (side * side * ink)));
+    }
+    return misfit;
   }
 
   private Point inPicture(Point inSmall) {

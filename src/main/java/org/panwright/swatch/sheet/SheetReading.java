@@ -82,7 +82,8 @@ public record SheetReading(
     Optional<PatchReading> line =
         lines.isEmpty() ? Optional.empty() : Optional.of(lines.get(lines.size() / 2));
     List<Zone> cells = plan.paintCells(row);
-    Optional<PaintMark> mark = CodeReader.squares(picture, place, cells).flatMap(PaintMark::of);
+    Optional<PaintMark> mark =
+        CodeReader.squares(picture, place, cells, cells.size()).flatMap(PaintMark::of);
     return new RowReading(row, mark, onPaper, onLine, line);
   }
 }

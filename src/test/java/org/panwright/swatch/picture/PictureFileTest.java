@@ -11,6 +11,8 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,8 +21,6 @@ import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -117,11 +117,10 @@ class PictureFileTest {
     "1,0,0,24,16", "2,2,0,24,16", "3,2,1,24,16", "4,0,1,24,16",
     "5,0,0,16,24", "6,1,0,16,24", "7,1,2,16,24", "8,0,2,16,24"
   })
-  void theCamerasOrientationIsRespectedInAJpeg(
-      int orientation, int x, int y, int width, int height) throws Exception {
+  void theCamerasOrientationIsRespectedInAJpeg(int orientation, int x, int y, int width, int height)
+      throws Exception {
     BufferedImage image = new BufferedImage(24, 16, BufferedImage.TYPE_INT_RGB);
-    IntStream.range(0, 64)
-        .forEach(i -> image.setRGB(i % 8, i / 8, 0xffffff));
+    IntStream.range(0, 64).forEach(i -> image.setRGB(i % 8, i / 8, 0xffffff));
     byte[] plain = Files.readAllBytes(jpeg(image));
     byte[] exif = exif(orientation, false);
     ByteArrayOutputStream whole = new ByteArrayOutputStream();
@@ -141,8 +140,7 @@ class PictureFileTest {
   /** A TIFF block of one entry, tag 274, kind SHORT (TIFF 6.0, section 8). */
   private static byte[] exif(int orientation, boolean bigEnd) {
     ByteBuffer block =
-        ByteBuffer.allocate(26)
-            .order(bigEnd ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer.allocate(26).order(bigEnd ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN);
     block.put(bytes(bigEnd ? 'M' : 'I', bigEnd ? 'M' : 'I'));
     block.putShort((short) 42).putInt(8).putShort((short) 1);
     block.putShort((short) 0x0112).putShort((short) 3).putInt(1);
@@ -271,8 +269,7 @@ class PictureFileTest {
   @Test
   void aProgressiveJpegIsReadAsAnyOther() throws Exception {
     BufferedImage image = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
-    IntStream.range(0, 1200)
-        .forEach(i -> image.setRGB(i % 40, i / 40, 0x336699));
+    IntStream.range(0, 1200).forEach(i -> image.setRGB(i % 40, i / 40, 0x336699));
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
     ImageWriteParam steps = writer.getDefaultWriteParam();
     steps.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
@@ -288,8 +285,43 @@ class PictureFileTest {
   /** Start of image, a progressive frame of 12000 x 8333 (T.81, B.2.2), one empty scan, the end. */
   private static byte[] progressive(int samplingOfLightness) {
     return bytes(
-        0xff, 0xd8, 0xff, 0xc2, 0, 17, 8, 0x20, 0x8d, 0x2e, 0xe0, 3, 1, samplingOfLightness, 0, 2,
-        0x11, 0, 3, 0x11, 0, 0xff, 0xda, 0, 12, 3, 1, 0, 2, 0, 3, 0, 0, 63, 0, 0xff, 0xd9);
+        0xff,
+        0xd8,
+        0xff,
+        0xc2,
+        0,
+        17,
+        8,
+        0x20,
+        0x8d,
+        0x2e,
+        0xe0,
+        3,
+        1,
+        samplingOfLightness,
+        0,
+        2,
+        0x11,
+        0,
+        3,
+        0x11,
+        0,
+        0xff,
+        0xda,
+        0,
+        12,
+        3,
+        1,
+        0,
+        2,
+        0,
+        3,
+        0,
+        0,
+        63,
+        0,
+        0xff,
+        0xd9);
   }
 
   private static byte[] bytes(int... values) {
