@@ -32,10 +32,18 @@ final class ChartCanvas extends CanvasRegion {
     model.stateProperty().addListener(changed -> show());
     model.pickedProperty().addListener(changed -> show());
     widthProperty().addListener(changed -> fit());
-    focusedProperty().addListener(changed -> repaint());
+    focusedProperty().addListener((property, before, now) -> focus(now));
     setOnMousePressed(this::press);
     setOnKeyPressed(this::key);
     show();
+  }
+
+  /** The keyboard never stands on nothing. */
+  private void focus(boolean here) {
+    if (here && model.picked().isEmpty()) {
+      model.step(0, 0);
+    }
+    repaint();
   }
 
   private void show() {

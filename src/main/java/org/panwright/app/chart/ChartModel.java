@@ -1,7 +1,6 @@
 package org.panwright.app.chart;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +27,6 @@ import org.panwright.paint.PigmentLibrary;
 import org.panwright.swatch.FitRefusal;
 import org.panwright.swatch.FitRefusedException;
 import org.panwright.swatch.grid.CellReading;
-import org.panwright.swatch.grid.CellVerdict;
-import org.panwright.swatch.grid.ExchangedLabels;
 import org.panwright.swatch.grid.GridCoats;
 import org.panwright.swatch.grid.GridJudgement;
 import org.panwright.swatch.grid.GridReading;
@@ -62,17 +59,9 @@ public final class ChartModel {
   private final ReadOnlyObjectWrapper<ChartState> state =
       new ReadOnlyObjectWrapper<>(ChartState.NONE);
   private final IntegerProperty picked = new SimpleIntegerProperty(NONE);
-  private final Map<Place, Boolean> said = new HashMap<>();
-  private final List<List<Place>> exchanged = new ArrayList<>();
-  private Optional<GridReading> read = Optional.empty();
+  private final CellWishes wishes = new CellWishes();
   private boolean chosen;
   private boolean untouched = true;
-
-  private record Place(int row, int column) {
-    static Place of(CellReading cell) {
-      return new Place(cell.row(), cell.column());
-    }
-  }
 
   private record Read(Optional<GridReading> reading, Optional<ReadingFault> fault) {}
 
@@ -169,8 +158,7 @@ public final class ChartModel {
 
   private void change(ChartPlan changed) {
     if (!changed.equals(plan.get())) {
-      said.clear();
-      exchanged.clear();
+      wishes.clear();
       plan.set(changed);
       refresh();
     }
@@ -213,7 +201,7 @@ public final class ChartModel {
         .filter(cell -> !cell.isBeyondPicture())
         .ifPresent(
             cell -> {
-              said.put(Place.of(cell.reading()), kept);
+              wishes.keep(cell.reading(), kept);
               List<ChartCell> cells = new ArrayList<>(state.get().cells());
               cells.set(picked.get(), new ChartCell(cell.reading(), cell.judged(), kept));
               state.set(state.get().withCells(cells));
@@ -228,7 +216,7 @@ public final class ChartModel {
         .ifPresent(
             cell -> {
               CellReading other = cells.get(cell.partner().getAsInt()).reading();
-              exchanged.add(List.of(Place.of(cell.reading()), Place.of(other)));
+              wishes.exchange(cell.reading(), other);
               refresh();
             });
   }
@@ -292,8 +280,7 @@ public final class ChartModel {
   }
 
   private void layOn(ShownPicture shown) {
-    said.clear();
-    exchanged.clear();
+    wishes.clear();
     corners.layOn(shown.picture());
   }
 
@@ -321,7 +308,6 @@ public final class ChartModel {
     boolean ready = chosen && shown.isPresent() && corners.arePlaced() && grid.isPresent();
     if (!ready) {
       reading.cancel();
-      read = Optional.empty();
       show(ChartState.NONE);
       return;
     }
@@ -343,21 +329,14 @@ public final class ChartModel {
   }
 
   private void take(Read outcome) {
-    read = outcome.reading().map(this::exchanged);
-    if (read.isEmpty()) {
-      show(
-          new ChartState(
-              Optional.empty(),
-              List.of(),
-              List.of(),
-              Optional.empty(),
-              outcome.fault(),
-              Optional.empty(),
-              ChartState.Work.NOTHING));
-      return;
-    }
-    GridReading reading = read.get();
-    show(state(reading, former(reading), Optional.empty(), ChartState.Work.COMPARING));
+    outcome
+        .reading()
+        .map(wishes::applyTo)
+        .ifPresentOrElse(this::compare, () -> show(ChartStates.unread(outcome.fault())));
+  }
+
+  private void compare(GridReading reading) {
+    show(ChartStates.read(reading, state.get(), wishes));
     Kit kit = session.kit();
     Map<String, Optics> known = known(kit, reading.grid());
     comparing.request(
@@ -370,74 +349,8 @@ public final class ChartModel {
             return new Compared(Optional.empty(), Optional.of(refused.refusal()));
           }
         },
-        found -> takeJudgement(reading, found),
+        found -> show(ChartStates.compared(reading, found.judgement(), found.refusal(), wishes)),
         this::fail);
-  }
-
-  private void takeJudgement(GridReading reading, Compared found) {
-    Map<CellReading, JudgedCell> judged = new HashMap<>();
-    found.judgement().ifPresent(j -> j.cells().forEach(cell -> judged.put(cell.cell(), cell)));
-    ChartState next =
-        state(
-            reading,
-            judged,
-            found.judgement().flatMap(GridJudgement::exchangedLabels),
-            ChartState.Work.NOTHING);
-    show(next.withRefusal(found.refusal()));
-  }
-
-  /** What was foretold of the cells that still stand as they were, until it is known anew. */
-  private Map<CellReading, JudgedCell> former(GridReading reading) {
-    Map<CellReading, JudgedCell> judged = new HashMap<>();
-    for (CellReading cell : reading.cells()) {
-      state.get().cells().stream()
-          .filter(before -> before.isAt(cell.row(), cell.column()))
-          .filter(before -> before.reading().content().equals(cell.content()))
-          .flatMap(before -> before.judged().stream())
-          .filter(before -> before.partner().isEmpty())
-          .findFirst()
-          .ifPresent(before -> judged.put(cell, before));
-    }
-    return judged;
-  }
-
-  private ChartState state(
-      GridReading reading,
-      Map<CellReading, JudgedCell> judged,
-      Optional<ExchangedLabels> labels,
-      ChartState.Work work) {
-    List<ChartCell> cells =
-        reading.cells().stream()
-            .map(cell -> cell(cell, Optional.ofNullable(judged.get(cell))))
-            .toList();
-    return new ChartState(
-        Optional.of(reading.grid()),
-        cells,
-        reading.notes(),
-        labels,
-        Optional.empty(),
-        Optional.empty(),
-        work);
-  }
-
-  private ChartCell cell(CellReading reading, Optional<JudgedCell> judged) {
-    boolean agrees = judged.filter(j -> j.verdict() == CellVerdict.AGREES).isPresent();
-    boolean kept =
-        !reading.patch().isBeyondPicture() && said.getOrDefault(Place.of(reading), agrees);
-    return new ChartCell(reading, judged, kept);
-  }
-
-  private GridReading exchanged(GridReading whole) {
-    GridReading changed = whole;
-    for (List<Place> pair : exchanged) {
-      List<Place> places = changed.cells().stream().map(Place::of).toList();
-      int first = places.indexOf(pair.get(0));
-      int second = places.indexOf(pair.get(1));
-      if (first >= 0 && second >= 0) {
-        changed = changed.withExchanged(first, second);
-      }
-    }
-    return changed;
   }
 
   private Map<String, Optics> known(Kit kit, PaintedGrid grid) {
@@ -451,10 +364,10 @@ public final class ChartModel {
   }
 
   private void show(ChartState next) {
-    Optional<Place> at = picked().map(cell -> Place.of(cell.reading()));
+    Optional<CellReading> at = picked().map(ChartCell::reading);
     picked.set(NONE);
     state.set(next);
-    at.ifPresent(place -> pick(place.row(), place.column()));
+    at.ifPresent(cell -> pick(cell.row(), cell.column()));
     outline();
   }
 

@@ -110,6 +110,25 @@ class ChartModelTest {
   }
 
   @Test
+  void rowsThatBearEachOthersLabelAreExchanged() {
+    desk.pictures.open(right);
+    chart.setPlan(chart.planProperty().get().withExchanged(true, 0, 2));
+    desk.placeCorners();
+    assertThat(chart.stateProperty().get().labels())
+        .hasValueSatisfying(
+            labels -> {
+              assertThat(labels.rows()).isTrue();
+              assertThat(List.of(labels.first(), labels.second())).containsExactly(0, 2);
+            });
+
+    chart.exchangeLabels();
+
+    assertThat(chart.planProperty().get().rows()).isEqualTo(PAINTS);
+    assertThat(chart.planProperty().get().columns()).isEqualTo(PAINTS);
+    assertThat(chart.stateProperty().get().labels()).isEmpty();
+  }
+
+  @Test
   void stepsGoFromPaintedCellToPaintedCell() {
     Map<List<Integer>, List<PaintLoad>> cells = HandPainted.CHARTS.truth();
     cells.remove(List.of(0, 1));
