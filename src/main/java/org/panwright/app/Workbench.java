@@ -110,7 +110,8 @@ public final class Workbench {
     LineupModel lineupModel = new LineupModel(session);
     lineups = new LineupActions(session, lineupModel, dialogs);
     paints = new PaintEditor(session, tones, dialogs);
-    boxes = new BoxEditor(session, dialogs, plans);
+    boxes =
+        new BoxEditor(session, dialogs, plans, workers.files(), Platform::runLater, faults::take);
     ground = new GroundEditor(session, dialogs);
     arranger =
         new LineupArranger(

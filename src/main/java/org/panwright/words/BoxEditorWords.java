@@ -237,6 +237,11 @@ public final class BoxEditorWords {
         + ".";
   }
 
+  /** What is said after a box was saved. */
+  public static String saved(String file) {
+    return file + " is saved.";
+  }
+
   /** What is said after a box was added from a file. */
   public static String added(String name) {
     return "“%s” is in the kit now.".formatted(name);

@@ -1,17 +1,16 @@
 package org.panwright.app.boxes;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.beans.value.ObservableValue;
 import org.panwright.app.Session;
 import org.panwright.app.dialogs.Choice;
 import org.panwright.app.dialogs.Dialogs;
-import org.panwright.app.dialogs.FileKind;
 import org.panwright.app.dialogs.Form;
 import org.panwright.app.fx.Action;
 import org.panwright.app.fx.FreshId;
@@ -19,29 +18,32 @@ import org.panwright.kit.Box;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
-import org.panwright.kit.StockEdit;
-import org.panwright.store.BoxFiles;
-import org.panwright.store.FileProblemException;
 import org.panwright.words.BoxEditorWords;
-import org.panwright.words.FileProblemWords;
 
 /** Adds, changes and removes boxes, asking the painter what for. */
 public final class BoxEditor {
-  private static final FileKind FILE =
-      new FileKind(BoxEditorWords.FILE_TITLE, BoxEditorWords.FILE_KIND, BoxFiles.ENDING);
-
-  private final BoxFiles files = new BoxFiles();
   private final Session session;
   private final Dialogs dialogs;
   private final List<Box> plans;
+  private final BoxSharing sharing;
 
   /**
    * @param plans ready-made boxes to start from, at least one
+   * @param away where files are read and written
+   * @param home the JavaFX thread
+   * @param failures told of faults of the program
    */
-  public BoxEditor(Session session, Dialogs dialogs, List<Box> plans) {
+  public BoxEditor(
+      Session session,
+      Dialogs dialogs,
+      List<Box> plans,
+      Executor away,
+      Executor home,
+      Consumer<RuntimeException> failures) {
     this.session = session;
     this.dialogs = dialogs;
     this.plans = List.copyOf(plans);
+    sharing = new BoxSharing(session, dialogs, away, home, failures);
   }
 
   /** New box; change, remove and share the box of the lineup looked at; a box from a file. */
@@ -51,8 +53,8 @@ public final class BoxEditor {
         Action.of(BoxEditorWords.NEW_MENU, this::add).on("Shortcut+B"),
         Action.of(BoxEditorWords.CHANGE_MENU, () -> onShown(this::edit)).when(some),
         Action.of(BoxEditorWords.REMOVE_MENU, () -> onShown(this::remove)).when(some),
-        Action.of(BoxEditorWords.SAVE_MENU, () -> onShown(this::save)).when(some),
-        Action.of(BoxEditorWords.OPEN_MENU, this::open));
+        Action.of(BoxEditorWords.SAVE_MENU, () -> onShown(sharing::save)).when(some),
+        Action.of(BoxEditorWords.OPEN_MENU, sharing::open));
   }
 
   /** Opens on a new box. */
@@ -103,40 +105,7 @@ public final class BoxEditor {
     }
   }
 
-  /** Saves a box of the kit as a file of its own. */
-  public void save(String boxId) {
-    Optional<Box> box = session.kit().box(boxId);
-    Optional<Path> file = box.flatMap(b -> dialogs.chooseToSave(FILE, Optional.empty(), b.name()));
-    if (box.isPresent() && file.isPresent()) {
-      try {
-        files.write(file.get(), box.get(), session.kit().stock().pans());
-      } catch (FileProblemException e) {
-        dialogs.tell(BoxEditorWords.FILE_TITLE, FileProblemWords.sentence(e.problem()));
-      }
-    }
-  }
-
-  /** Adds the boxes of a file to the kit. */
-  public void open() {
-    Optional<Path> file = dialogs.chooseToOpen(FILE, Optional.empty());
-    if (file.isEmpty()) {
-      return;
-    }
-    try {
-      BoxFiles.Shared shared = files.read(file.get());
-      List<String> told = new ArrayList<>();
-      for (Box box : shared.boxes()) {
-        session.perform(new StockEdit.AddSharedBox(box, shared.pans()));
-        told.add(BoxEditorWords.added(box.name()));
-      }
-      shared.notices().forEach(notice -> told.add(FileProblemWords.sentence(notice)));
-      dialogs.tell(BoxEditorWords.FILE_TITLE, String.join(" ", told));
-    } catch (FileProblemException e) {
-      dialogs.tell(BoxEditorWords.FILE_TITLE, FileProblemWords.sentence(e.problem()));
-    }
-  }
-
-  private void onShown(java.util.function.Consumer<String> work) {
+  private void onShown(Consumer<String> work) {
     session.lineup().map(Lineup::boxId).ifPresent(work);
   }
 

@@ -3,6 +3,7 @@ package org.panwright.app.share;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -22,7 +23,7 @@ import org.panwright.words.ShareWords;
 /** Takes tables of paints in: chooses a file, shows what it would do, and does it if wanted. */
 final class TakingIn {
   private static final FileKind TABLE =
-      new FileKind(ShareWords.OPEN_TITLE, ShareWords.TABLE_KIND, ".csv");
+      new FileKind(ShareWords.OPEN_TITLE, ShareWords.TABLE_KIND, ".csv", List.of(".txt", ".tsv"));
   private static final long MOST_MEGABYTES = 16;
 
   private final Session session;
@@ -77,7 +78,8 @@ final class TakingIn {
     away.execute(
         () -> {
           try {
-            ImportModel model = new ImportModel(read(file), kit, lineup, library);
+            ImportModel model =
+                new ImportModel(read(file), kit, lineup, library, away, home, failures);
             home.execute(() -> offer(model, name));
           } catch (TableFaultException e) {
             refuse(ShareWords.unreadable(name, e.fault()));
@@ -99,7 +101,7 @@ final class TakingIn {
                 ShareWords.importTitle(model.fillsLineup()),
                 view,
                 ShareWords.ACCEPT,
-                model.planProperty().map(plan -> plan.edit().isPresent()),
+                model.acceptable(),
                 model.planProperty()::get,
                 view))
         .flatMap(TablePlan::edit)
