@@ -21,6 +21,7 @@ import org.panwright.app.outing.OutingModel;
 import org.panwright.app.outing.OutingView;
 import org.panwright.app.page.PageModel;
 import org.panwright.app.page.PageView;
+import org.panwright.app.papers.PaperMemory;
 import org.panwright.app.papers.PapersModel;
 import org.panwright.app.papers.PapersView;
 import org.panwright.app.subject.SubjectDesk;
@@ -154,7 +155,8 @@ final class FurtherViews {
         new PapersModel(
             means.session(),
             means.library(),
-            PaperFormat.usualIn(Locale.getDefault().getCountry()),
+            PaperMemory.in(
+                means.remembered(), PaperFormat.usualIn(Locale.getDefault().getCountry())),
             LocalDate::now,
             means.workers().painting(),
             Platform::runLater,

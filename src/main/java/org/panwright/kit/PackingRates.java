@@ -2,14 +2,15 @@ package org.panwright.kit;
 
 /**
  * How much of everything this painter gets through; what is packed for an outing follows from it.
+ * Each lies in the range its {@link PackingRate} has.
  *
- * @param paintMlPerA5 paint for a painted area of one A5 sheet, 0..10 ml
- * @param waterMlPerHour water to rinse with for an hour of painting, 0..5000 ml
- * @param waterMlPerA5 water for the washes of an A5 sheet, 0..5000 ml
- * @param cups water cups in use at a time, 0..20
- * @param cupMl how much is poured into one cup, 10..5000 ml
- * @param spareSheets spare sheets for each planned one, 0..10
- * @param wipesPerSheet paper tissues for each sheet, 0..50
+ * @param paintMlPerA5 paint for a painted area of one A5 sheet, in ml
+ * @param waterMlPerHour water to rinse with for an hour of painting, in ml
+ * @param waterMlPerA5 water for the washes of an A5 sheet, in ml
+ * @param cups water cups in use at a time
+ * @param cupMl how much is poured into one cup, in ml
+ * @param spareSheets spare sheets for each planned one
+ * @param wipesPerSheet paper tissues for each sheet
  */
 public record PackingRates(
     double paintMlPerA5,
@@ -27,19 +28,12 @@ public record PackingRates(
   public static final PackingRates USUAL = new PackingRates(0.035, 30, 20, 2, 80, 0.25, 2);
 
   public PackingRates {
-    requireIn("paint for an A5 sheet", paintMlPerA5, 0, 10);
-    requireIn("water for an hour", waterMlPerHour, 0, 5000);
-    requireIn("water for an A5 sheet", waterMlPerA5, 0, 5000);
-    requireIn("cups", cups, 0, 20);
-    requireIn("a cup", cupMl, 10, 5000);
-    requireIn("spare sheets", spareSheets, 0, 10);
-    requireIn("wipes for a sheet", wipesPerSheet, 0, 50);
-  }
-
-  private static void requireIn(String what, double value, double low, double high) {
-    if (!(value >= low && value <= high)) {
-      throw new IllegalArgumentException(
-          "%s must lie in %s..%s, was %s".formatted(what, low, high, value));
-    }
+    PackingRate.PAINT_FOR_A5.require(paintMlPerA5);
+    PackingRate.WATER_FOR_HOUR.require(waterMlPerHour);
+    PackingRate.WATER_FOR_A5.require(waterMlPerA5);
+    PackingRate.CUPS.require(cups);
+    PackingRate.CUP.require(cupMl);
+    PackingRate.SPARE_SHEETS.require(spareSheets);
+    PackingRate.WIPES_FOR_SHEET.require(wipesPerSheet);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.panwright.kit.CheckItem;
+import org.panwright.kit.PackingRate;
 import org.panwright.kit.PackingRates;
 import org.panwright.kit.Supply;
 
@@ -27,19 +28,31 @@ final class PackingReader {
     Address here = outing.child(field.key());
     PackingRates rates =
         new PackingRates(
-            rate(here, group, "paintMlPerA5", 10, USUAL.paintMlPerA5()),
-            rate(here, group, "waterMlPerHour", 5000, USUAL.waterMlPerHour()),
-            rate(here, group, "waterMlPerA5", 5000, USUAL.waterMlPerA5()),
-            reading.optional(here, group.at("cups"), f -> f.wholeNumber(0, 20), USUAL.cups()),
-            reading.optional(here, group.at("cupMl"), f -> f.number(10, 5000), USUAL.cupMl()),
-            rate(here, group, "spareSheets", 10, USUAL.spareSheets()),
-            rate(here, group, "wipesPerSheet", 50, USUAL.wipesPerSheet()));
+            rate(here, group.at("paintMlPerA5"), PackingRate.PAINT_FOR_A5, USUAL.paintMlPerA5()),
+            rate(
+                here,
+                group.at("waterMlPerHour"),
+                PackingRate.WATER_FOR_HOUR,
+                USUAL.waterMlPerHour()),
+            rate(here, group.at("waterMlPerA5"), PackingRate.WATER_FOR_A5, USUAL.waterMlPerA5()),
+            reading.optional(
+                here,
+                group.at("cups"),
+                f -> f.wholeNumber(PackingRate.CUPS.least(), PackingRate.CUPS.most()),
+                USUAL.cups()),
+            rate(here, group.at("cupMl"), PackingRate.CUP, USUAL.cupMl()),
+            rate(here, group.at("spareSheets"), PackingRate.SPARE_SHEETS, USUAL.spareSheets()),
+            rate(
+                here,
+                group.at("wipesPerSheet"),
+                PackingRate.WIPES_FOR_SHEET,
+                USUAL.wipesPerSheet()));
     reading.keepRest(here, group);
     return rates;
   }
 
-  private double rate(Address here, Field group, String name, double most, double usual) {
-    return reading.optional(here, group.at(name), f -> f.number(0, most), usual);
+  private double rate(Address here, Field field, PackingRate rate, double usual) {
+    return reading.optional(here, field, f -> f.number(rate.least(), rate.most()), usual);
   }
 
   /** The check list; empty where the file has none. */

@@ -3,6 +3,7 @@ package org.panwright.store;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -12,11 +13,17 @@ import java.util.Optional;
  * @param recent the kits opened or saved last, newest first
  * @param window where the window was, if it was ever open
  * @param dividers where the dividers of the plan stood, each 0..1; empty if never moved
+ * @param papers what was chosen about papers, by names that the window gives
  */
 public record Settings(
-    boolean dark, List<Path> recent, Optional<WindowSpot> window, List<Double> dividers) {
+    boolean dark,
+    List<Path> recent,
+    Optional<WindowSpot> window,
+    List<Double> dividers,
+    Map<String, String> papers) {
   /** What holds before anything was ever set. */
-  public static final Settings FIRST = new Settings(false, List.of(), Optional.empty(), List.of());
+  public static final Settings FIRST =
+      new Settings(false, List.of(), Optional.empty(), List.of(), Map.of());
 
   /** Kits remembered. */
   public static final int MOST_RECENT = 10;
@@ -27,11 +34,12 @@ public record Settings(
   public Settings {
     recent = recent.stream().distinct().limit(MOST_RECENT).toList();
     dividers = List.copyOf(dividers);
+    papers = Map.copyOf(papers);
   }
 
   /** The settings with another look. */
   public Settings withDark(boolean changed) {
-    return new Settings(changed, recent, window, dividers);
+    return new Settings(changed, recent, window, dividers, papers);
   }
 
   /** The settings with a kit in front of the others. */
@@ -39,22 +47,27 @@ public record Settings(
     List<Path> newest = new ArrayList<>(recent);
     newest.remove(kit);
     newest.add(0, kit);
-    return new Settings(dark, newest, window, dividers);
+    return new Settings(dark, newest, window, dividers, papers);
   }
 
   /** The settings without a kit that is no longer there. */
   public Settings withoutRecent(Path kit) {
     return new Settings(
-        dark, recent.stream().filter(p -> !p.equals(kit)).toList(), window, dividers);
+        dark, recent.stream().filter(p -> !p.equals(kit)).toList(), window, dividers, papers);
   }
 
   /** The settings with the window somewhere else. */
   public Settings withWindow(WindowSpot changed) {
-    return new Settings(dark, recent, Optional.of(changed), dividers);
+    return new Settings(dark, recent, Optional.of(changed), dividers, papers);
   }
 
   /** The settings with the dividers elsewhere. */
   public Settings withDividers(List<Double> changed) {
-    return new Settings(dark, recent, window, changed);
+    return new Settings(dark, recent, window, changed, papers);
+  }
+
+  /** The settings with other choices about papers. */
+  public Settings withPapers(Map<String, String> changed) {
+    return new Settings(dark, recent, window, dividers, changed);
   }
 }

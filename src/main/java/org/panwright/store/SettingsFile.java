@@ -10,8 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.StreamSupport;
 import org.panwright.kit.FileProblem;
 import org.panwright.store.Settings.WindowSpot;
@@ -55,7 +58,8 @@ public final class SettingsFile {
         known.path("window").path("dark").asBoolean(false),
         recent(known.path("recentKits")),
         window(known.path("window")),
-        numbers(known.path("window").path("dividers")));
+        numbers(known.path("window").path("dividers")),
+        words(known.path("papers")));
   }
 
   /**
@@ -97,6 +101,8 @@ public final class SettingsFile {
     settings.dividers().forEach(dividers::add);
     ArrayNode recent = known.putArray("recentKits");
     settings.recent().forEach(path -> recent.add(path.toString()));
+    ObjectNode papers = known.putObject("papers");
+    new TreeMap<>(settings.papers()).forEach(papers::put);
     safe.write(file, known.toPrettyString().getBytes(StandardCharsets.UTF_8));
   }
 
@@ -126,6 +132,16 @@ public final class SettingsFile {
     } catch (InvalidPathException impossible) {
       return Optional.empty();
     }
+  }
+
+  private static Map<String, String> words(JsonNode group) {
+    Map<String, String> words = new HashMap<>();
+    for (Map.Entry<String, JsonNode> field : group.properties()) {
+      if (field.getValue().isTextual()) {
+        words.put(field.getKey(), field.getValue().asText());
+      }
+    }
+    return words;
   }
 
   private static Optional<WindowSpot> window(JsonNode group) {

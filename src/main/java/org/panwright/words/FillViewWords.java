@@ -66,6 +66,9 @@ public final class FillViewWords {
 
   public static final String EXCHANGE = "Put pan in";
 
+  /** Over how paint goes into a pan. */
+  public static final String IN_THE_PAN = "Into the pan";
+
   /** Explains the button that exchanges pans. */
   public static final String EXCHANGE_HINT =
       "Puts the pans that lie beside the box into the wells picked; what was in them lies beside"

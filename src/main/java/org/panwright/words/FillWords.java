@@ -173,6 +173,11 @@ public final class FillWords {
     return "%s in it now, exchange the pan".formatted(paint(otherPaintId, kit));
   }
 
+  /** The same for a narrow column. */
+  public static String takeOut(String otherPaintId, Kit kit) {
+    return "take out %s".formatted(paint(otherPaintId, kit));
+  }
+
   /** What is taken out of a tube as a line. */
   public static String line(TubeDraw draw, Kit kit) {
     double size = kit.stock().tube(draw.tubeId()).map(Tube::sizeMl).orElse(0.0);

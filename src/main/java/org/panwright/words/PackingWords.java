@@ -65,6 +65,8 @@ public final class PackingWords {
           new Thing("food", "Food and water to drink, apart from the rinse water"),
           new Thing("bag", "Bag for rubbish"));
 
+  private static final int FEW = 20;
+
   private record Thing(String id, String text, Optional<Supply> supply) {
     Thing(String id, String text) {
       this(id, text, Optional.empty());
@@ -130,7 +132,7 @@ public final class PackingWords {
    */
   public record Line(String name, String amount) {}
 
-  /** How long one paint in the box lasts, for example "0.04 ml of 2 ml: 50 such outings". */
+  /** How long one paint in the box lasts, for example "0.2 ml of 2 ml: about 10 such outings". */
   public static String lasting(PaintUse use) {
     String amounts = "%s of %s".formatted(volume(use.useMl()), volume(use.aboardMl()));
     if (use.useMl() <= 0) {
@@ -143,7 +145,14 @@ public final class PackingWords {
     return amounts
         + (outings < 2
             ? ": enough for this outing"
-            : String.format(Locale.ROOT, ": about %.0f such outings", round(outings)));
+            : outings < FEW
+                ? ": about %d such outings".formatted((int) outings)
+                : ": %d or more such outings".formatted(atLeast(outings)));
+  }
+
+  /** The rates spread by a factor of two or three; more than a step would be too exact. */
+  private static int atLeast(double outings) {
+    return outings < 50 ? FEW : outings < 100 ? 50 : 100;
   }
 
   /** What has to be minded, worst first; the water last. */
@@ -242,12 +251,6 @@ public final class PackingWords {
   private static String trimmed(double number, int decimals) {
     String text = String.format(Locale.ROOT, "%." + decimals + "f", number);
     return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
-  }
-
-  /** To two digits, which is more than the rates are good for. */
-  private static double round(double outings) {
-    double step = Math.pow(10, Math.floor(Math.log10(outings)) - 1);
-    return step < 1 ? Math.floor(outings) : Math.floor(outings / step) * step;
   }
 
   private static String name(Kit kit, String paintId) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,7 +19,8 @@ class SettingsFileTest {
           true,
           List.of(Path.of("/home/ada/sea.kit.json"), Path.of("/home/ada/Ærø 🎨.kit.json")),
           Optional.of(new WindowSpot(10, 20, 1200, 800, true)),
-          List.of(0.2, 0.7));
+          List.of(0.2, 0.7),
+          Map.of("key-card.paper", "A5"));
 
   @TempDir Path folder;
 
@@ -58,9 +60,7 @@ class SettingsFileTest {
              "recentKits": ["/a.kit.json"]}
             """);
     Settings read = new SettingsFile(file).read();
-    assertThat(read)
-        .isEqualTo(
-            new Settings(true, List.of(Path.of("/a.kit.json")), Optional.empty(), List.of()));
+    assertThat(read).isEqualTo(Settings.FIRST.withDark(true).withRecent(Path.of("/a.kit.json")));
   }
 
   @Test

@@ -41,8 +41,10 @@ class PackingWordsTest {
   @CsvSource({
     "0.8, 0.2, '0.8 ml of 0.2 ml: runs out on the way'",
     "0.8, 1.2, '0.8 ml of 1.2 ml: enough for this outing'",
-    "0.04, 2, '0.04 ml of 2 ml: about 50 such outings'",
-    "0.01, 2.345, '0.01 ml of 2.35 ml: about 230 such outings'",
+    "0.04, 2, '0.04 ml of 2 ml: 50 or more such outings'",
+    "0.2, 2.5, '0.2 ml of 2.5 ml: about 12 such outings'",
+    "0.1, 2.4, '0.1 ml of 2.4 ml: 20 or more such outings'",
+    "0.01, 2.345, '0.01 ml of 2.35 ml: 100 or more such outings'",
     "0, 2, 2 ml aboard"
   })
   void saysHowLongAPaintLasts(double use, double aboard, String words) {

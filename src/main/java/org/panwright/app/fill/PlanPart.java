@@ -33,10 +33,10 @@ import org.panwright.words.FillViewWords;
 import org.panwright.words.FillWords;
 import org.panwright.words.FitWords;
 
-/** The fill plan: which lineups on the left, the wells in the middle, what follows on the right. */
-final class PlanPart extends HBox {
+/** The fill plan: which lineups above, the wells beneath, what follows on the right. */
+final class PlanPart extends VBox {
   private final FillModel model;
-  private final VBox lineups = new VBox(6);
+  private final FlowPane lineups = new FlowPane(14, 6);
   private final ChoiceBox<Sharing> sharing = new ChoiceBox<>();
   private final TextField day = new TextField();
   private final ReadOnlyStringWrapper dayProblem = new ReadOnlyStringWrapper("");
@@ -45,13 +45,13 @@ final class PlanPart extends HBox {
   private final TextTable<PlannedWell> wells;
 
   PlanPart(FillModel model) {
-    super(16);
+    super(12);
     this.model = model;
     getStyleClass().add("fill-part");
     wells =
         new TextTable<PlannedWell>(FillViewWords.PLAN, FillViewWords.NO_WELLS)
-            .words(FillViewWords.BOX, 92, w -> FillWords.box(w.boxId(), model.kit()))
-            .words(FillViewWords.WELL, 52, w -> FillWords.label(model.kit(), w))
+            .words(FillViewWords.BOX, 112, w -> FillWords.box(w.boxId(), model.kit()))
+            .words(FillViewWords.WELL, 50, w -> FillWords.label(model.kit(), w))
             .words(FillViewWords.PAINT, 140, w -> FillWords.paint(w.paintId(), model.kit()))
             .figures(
                 FillViewWords.IN_IT, 72, PlannedWell::heldMl, w -> FillWords.mlOrNone(w.heldMl()))
@@ -59,14 +59,14 @@ final class PlanPart extends HBox {
                 FillViewWords.WET, 80, PlannedWell::givenMl, w -> FillWords.mlOrNone(w.givenMl()))
             .words(
                 FillViewWords.LAYERS,
-                96,
+                100,
                 w -> w.givenMl() > 0 ? FillWords.layersBriefly(w.layers()) : "–")
             .figures(
                 FillViewWords.DRY_AFTER,
-                68,
+                64,
                 w -> w.layers().dryingDays(),
                 w -> w.givenMl() > 0 ? FillWords.days(w.layers().dryingDays()) : "–")
-            .words(FillViewWords.REMARK, 170, this::remark);
+            .words(FillViewWords.REMARK, 180, this::remark);
     wells.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     VBox middle = new VBox(10, summary, wells, bar());
     VBox.setVgrow(wells, Priority.ALWAYS);
@@ -77,7 +77,9 @@ final class PlanPart extends HBox {
     right.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     right.setMinWidth(235);
     right.setPrefWidth(270);
-    getChildren().setAll(choices(), middle, right);
+    HBox body = new HBox(16, middle, right);
+    VBox.setVgrow(body, Priority.ALWAYS);
+    getChildren().setAll(choices(), body);
     day.setText(model.today().toString());
   }
 
@@ -96,7 +98,7 @@ final class PlanPart extends HBox {
     showBeside(kit, plan);
   }
 
-  private VBox choices() {
+  private HBox choices() {
     sharing.setConverter(new ByLabel<>(FillWords::sharing));
     sharing.getItems().setAll(Sharing.values());
     sharing.setMaxWidth(185);
@@ -109,18 +111,9 @@ final class PlanPart extends HBox {
                 model.sharingProperty().set(now);
               }
             });
-    VBox column =
-        new VBox(
-            8,
-            heading(FillViewWords.LINEUPS),
-            lineups,
-            heading(FillViewWords.SHARE),
-            sharing,
-            soft(FillWords.HOW),
-            soft(FillWords.USUAL));
-    column.setMinWidth(185);
-    column.setPrefWidth(205);
-    return column;
+    VBox ticks = new VBox(6, heading(FillViewWords.LINEUPS), lineups);
+    HBox.setHgrow(ticks, Priority.ALWAYS);
+    return new HBox(16, ticks, new VBox(6, heading(FillViewWords.SHARE), sharing));
   }
 
   private FlowPane bar() {
@@ -175,7 +168,6 @@ final class PlanPart extends HBox {
     List<CheckBox> boxes = new ArrayList<>();
     for (Lineup lineup : kit.lineups()) {
       CheckBox box = new CheckBox(FillViewWords.lineupOf(lineup.name(), kit.boxOf(lineup).name()));
-      box.setWrapText(true);
       box.setSelected(model.isTicked(lineup.id()));
       box.setOnAction(event -> model.tick(lineup.id(), box.isSelected()));
       boxes.add(box);
@@ -214,6 +206,9 @@ final class PlanPart extends HBox {
             (box, fit) ->
                 FitWords.sentences(fit, box, kit.stock())
                     .forEach(line -> beside.getChildren().add(soft(box.name() + ". " + line))));
+    beside
+        .getChildren()
+        .addAll(heading(FillViewWords.IN_THE_PAN), soft(FillWords.HOW), soft(FillWords.USUAL));
   }
 
   private void addTaken(Kit kit, Lineup lineup) {
@@ -242,7 +237,7 @@ final class PlanPart extends HBox {
 
   private String remark(PlannedWell well) {
     List<String> remarks = new ArrayList<>();
-    well.otherPaintId().ifPresent(id -> remarks.add(FillWords.exchange(id, model.kit())));
+    well.otherPaintId().ifPresent(id -> remarks.add(FillWords.takeOut(id, model.kit())));
     FillWords.pan(well).ifPresent(remarks::add);
     if (well.shortMl() > 0.005) {
       remarks.add(FillWords.shortMl(well));

@@ -1,30 +1,27 @@
 package org.panwright.app.outing;
 
 import java.util.function.ToDoubleFunction;
+import org.panwright.kit.PackingRate;
 import org.panwright.kit.PackingRates;
 import org.panwright.words.OutingWords;
 
 /** One of the rates: its words, its range, and how it is read and changed. */
 enum Rate {
-  PAINT(OutingWords.PAINT_RATE, 0, 10, false, PackingRates::paintMlPerA5),
-  HOUR(OutingWords.HOUR_RATE, 0, 5000, false, PackingRates::waterMlPerHour),
-  SHEET(OutingWords.SHEET_RATE, 0, 5000, false, PackingRates::waterMlPerA5),
-  CUPS(OutingWords.CUPS, 0, 20, true, PackingRates::cups),
-  CUP(OutingWords.CUP_ML, 10, 5000, false, PackingRates::cupMl),
-  SPARE(OutingWords.SPARE, 0, 10, false, PackingRates::spareSheets),
-  WIPES(OutingWords.WIPES, 0, 50, false, PackingRates::wipesPerSheet);
+  PAINT(OutingWords.PAINT_RATE, PackingRate.PAINT_FOR_A5, PackingRates::paintMlPerA5),
+  HOUR(OutingWords.HOUR_RATE, PackingRate.WATER_FOR_HOUR, PackingRates::waterMlPerHour),
+  SHEET(OutingWords.SHEET_RATE, PackingRate.WATER_FOR_A5, PackingRates::waterMlPerA5),
+  CUPS(OutingWords.CUPS, PackingRate.CUPS, PackingRates::cups),
+  CUP(OutingWords.CUP_ML, PackingRate.CUP, PackingRates::cupMl),
+  SPARE(OutingWords.SPARE, PackingRate.SPARE_SHEETS, PackingRates::spareSheets),
+  WIPES(OutingWords.WIPES, PackingRate.WIPES_FOR_SHEET, PackingRates::wipesPerSheet);
 
   private final String words;
-  private final double low;
-  private final double high;
-  private final boolean whole;
+  private final PackingRate range;
   private final ToDoubleFunction<PackingRates> get;
 
-  Rate(String words, double low, double high, boolean whole, ToDoubleFunction<PackingRates> get) {
+  Rate(String words, PackingRate range, ToDoubleFunction<PackingRates> get) {
     this.words = words;
-    this.low = low;
-    this.high = high;
-    this.whole = whole;
+    this.range = range;
     this.get = get;
   }
 
@@ -33,16 +30,16 @@ enum Rate {
   }
 
   double low() {
-    return low;
+    return range.least();
   }
 
   double high() {
-    return high;
+    return range.most();
   }
 
   /** Whether it counts things. */
   boolean whole() {
-    return whole;
+    return this == CUPS;
   }
 
   double get(PackingRates rates) {

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -29,7 +30,6 @@ import org.panwright.paint.PigmentLibrary;
 import org.panwright.print.Bundle;
 import org.panwright.print.Made;
 import org.panwright.print.Occasion;
-import org.panwright.print.PaperFormat;
 import org.panwright.print.PaperKind;
 import org.panwright.print.PaperOrder;
 import org.panwright.print.Papers;
@@ -51,7 +51,8 @@ public final class PapersModel {
   private final Consumer<RuntimeException> failures;
   private final Latest<Made> making;
   private final Map<PaperKind, PaperOrder> orders = new EnumMap<>(PaperKind.class);
-  private final Set<PaperKind> ticked = EnumSet.allOf(PaperKind.class);
+  private final Set<PaperKind> ticked = EnumSet.noneOf(PaperKind.class);
+  private final PaperMemory memory;
   private final ObjectProperty<PaperKind> kind = new SimpleObjectProperty<>(PaperKind.KEY_CARD);
   private final ObjectProperty<Optional<String>> outing =
       new SimpleObjectProperty<>(Optional.empty());
@@ -61,7 +62,7 @@ public final class PapersModel {
   private boolean settled;
 
   /**
-   * @param usual what all papers are printed on until the painter says otherwise
+   * @param memory what was chosen about papers before
    * @param today the date printed on the papers
    * @param away where papers are made and written
    * @param home the JavaFX thread
@@ -70,7 +71,7 @@ public final class PapersModel {
   public PapersModel(
       Session session,
       PigmentLibrary library,
-      PaperFormat usual,
+      PaperMemory memory,
       Supplier<LocalDate> today,
       Executor away,
       Executor home,
@@ -82,12 +83,19 @@ public final class PapersModel {
     this.home = home;
     this.failures = failures;
     making = new Latest<>(away, home);
-    PaperKind.allOn(usual).forEach(order -> orders.put(order.kind(), order));
+    this.memory = memory;
+    memory.orders().forEach(order -> orders.put(order.kind(), order));
+    Stream.of(PaperKind.values()).filter(memory::isTicked).forEach(ticked::add);
+    grey.set(memory.isGrey());
     session.lineupProperty().addListener(changed -> refresh());
     session.historyProperty().addListener(changed -> refresh());
     kind.addListener(changed -> refresh());
     outing.addListener(changed -> refresh());
-    grey.addListener(changed -> refresh());
+    grey.addListener(
+        changed -> {
+          remember();
+          refresh();
+        });
     refresh();
   }
 
@@ -123,7 +131,11 @@ public final class PapersModel {
 
   /** Changes the order of its kind. */
   void change(PaperOrder changed) {
-    if (!changed.equals(orders.put(changed.kind(), changed)) && changed.kind() == kind.get()) {
+    if (changed.equals(orders.put(changed.kind(), changed))) {
+      return;
+    }
+    remember();
+    if (changed.kind() == kind.get()) {
       refresh();
     }
   }
@@ -140,6 +152,7 @@ public final class PapersModel {
     } else {
       ticked.remove(of);
     }
+    remember();
   }
 
   /** The outings of the kit that take a lineup along. */
@@ -239,6 +252,10 @@ public final class PapersModel {
   /** Told of faults of the program. */
   Consumer<RuntimeException> failures() {
     return failures;
+  }
+
+  private void remember() {
+    memory.keep(orders, ticked, grey.get());
   }
 
   private void refresh() {

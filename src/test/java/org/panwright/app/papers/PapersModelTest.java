@@ -50,7 +50,7 @@ class PapersModelTest {
         new PapersModel(
             session,
             new PigmentLibrary(List.of()),
-            PaperFormat.A4,
+            PaperMemory.none(PaperFormat.A4),
             () -> LocalDate.of(2026, 11, 25),
             Sessions.AT_ONCE,
             Sessions.AT_ONCE,

@@ -51,7 +51,7 @@ class PapersWindowTest {
         new PapersModel(
             session,
             LIBRARY,
-            PaperFormat.A4,
+            PaperMemory.none(PaperFormat.A4),
             () -> LocalDate.of(2026, 11, 25),
             Sessions.AT_ONCE,
             Sessions.AT_ONCE,
