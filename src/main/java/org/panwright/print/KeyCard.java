@@ -65,6 +65,8 @@ public record KeyCard(Papers papers, List<String> notes) {
         List<Face> backs = new CardList(content, size).faces();
         Papers papers =
             layout.turned(lineup.name(), front.get().face(), backs, options.copies(), notes);
+        Sheet first = papers.sheets().get(0);
+        notes.add(CardWords.turn(first.heightMm() >= first.widthMm()));
         return new KeyCard(papers, notes);
       }
       notes.add(CardWords.BACK_TOO_SMALL);

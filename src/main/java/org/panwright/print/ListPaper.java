@@ -3,12 +3,17 @@ package org.panwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.panwright.print.FittedText.Align;
 import org.panwright.words.ChartWords;
 
-/** Papers of headings, sentences and lines to tick, running down columns and over sheets. */
+/**
+ * Papers of headings, sentences and lines to tick: one wide column if a single sheet holds all, so
+ * that few lines wrap, else running down narrow columns and over sheets.
+ */
 final class ListPaper {
   private static final double COLUMN_FROM_MM = 85;
+  private static final double WIDE_MM = 130;
   private static final double GUTTER_MM = 7;
   private static final double PT = 8;
   private static final double HEADING_PT = 9.5;
@@ -21,38 +26,39 @@ final class ListPaper {
   private static final TextFit TEXT = new TextFit(Typeface.REGULAR, PT, PT);
 
   private final PageFrame page;
-  private final int columns;
-  private final double columnMm;
-  private final List<Piece> pieces = new ArrayList<>();
+  private final List<DoubleFunction<Piece>> pieces = new ArrayList<>();
 
   /** A piece of a column that stays whole, from its own upper left corner. */
   private record Piece(double heightMm, boolean keepsWithNext, List<Mark> marks) {}
 
   ListPaper(PaperFormat paper) {
     page = PageFrame.upright(paper);
-    double width = page.room().widthMm();
-    columns = (int) Math.max(1, Math.floor((width + GUTTER_MM) / (COLUMN_FROM_MM + GUTTER_MM)));
-    columnMm = (width - (columns - 1) * GUTTER_MM) / columns;
   }
 
   /** A heading, which is never the last in a column. */
   void heading(String text) {
+    pieces.add(columnMm -> heading(text, columnMm));
+  }
+
+  private static Piece heading(String text, double columnMm) {
     FittedText fitted =
         TextFit.of(Typeface.BOLD, HEADING_PT)
             .within(text, columnMm, 2 * Typeface.leadingMm(HEADING_PT));
-    pieces.add(
-        new Piece(
-            fitted.heightMm() + 3.4, true, fitted.as(Role.HEADING, 0, 2.4, columnMm, Align.LEFT)));
+    return new Piece(
+        fitted.heightMm() + 3.4, true, fitted.as(Role.HEADING, 0, 2.4, columnMm, Align.LEFT));
   }
 
   /** A sentence. */
   void sentence(String text) {
+    pieces.add(columnMm -> sentence(text, columnMm));
+  }
+
+  private static Piece sentence(String text, double columnMm) {
     FittedText fitted = TEXT.within(text, columnMm, 2 * MOST_LINES * Typeface.leadingMm(PT));
-    pieces.add(
-        new Piece(
-            fitted.heightMm() + 2 * GAP_MM,
-            false,
-            fitted.as(Role.PARAGRAPH, 0, GAP_MM, columnMm, Align.LEFT)));
+    return new Piece(
+        fitted.heightMm() + 2 * GAP_MM,
+        false,
+        fitted.as(Role.PARAGRAPH, 0, GAP_MM, columnMm, Align.LEFT));
   }
 
   /**
@@ -62,6 +68,10 @@ final class ListPaper {
    * @param ticked whether they are ticked already
    */
   void line(int boxes, boolean ticked, String text) {
+    pieces.add(columnMm -> line(boxes, ticked, text, columnMm));
+  }
+
+  private static Piece line(int boxes, boolean ticked, String text, double columnMm) {
     double left = boxes * (BOX_MM + BOX_GAP_MM);
     double room = columnMm - left;
     FittedText fitted = TEXT.within(text, room, MOST_LINES * Typeface.leadingMm(PT));
@@ -72,7 +82,7 @@ final class ListPaper {
     }
     marks.addAll(fitted.at(left, GAP_MM, room, Align.LEFT));
     marks.add(new Mark.Line(0, height, columnMm, height, 0.1, Ink.FAINT, false));
-    pieces.add(new Piece(height, false, Mark.Group.of(Role.PARAGRAPH, marks)));
+    return new Piece(height, false, Mark.Group.of(Role.PARAGRAPH, marks));
   }
 
   private static List<Mark> box(Area area, boolean ticked) {
@@ -105,16 +115,32 @@ final class ListPaper {
 
   /** The papers that hold everything said so far. */
   Papers papers(String title, List<String> notes) {
+    double width = page.room().widthMm();
+    List<List<Mark>> wide = bodies(1, Math.min(WIDE_MM, width));
+    int columns = (int) Math.max(1, Math.floor((width + GUTTER_MM) / (COLUMN_FROM_MM + GUTTER_MM)));
+    List<List<Mark>> bodies =
+        wide.size() == 1 ? wide : bodies(columns, (width - (columns - 1) * GUTTER_MM) / columns);
+    List<Sheet> sheets = new ArrayList<>();
+    for (int i = 0; i < bodies.size(); i++) {
+      sheets.add(
+          page.sheet(ChartWords.sheetTitle(title, i + 1, bodies.size()), notes, bodies.get(i)));
+    }
+    return new Papers(title, sheets);
+  }
+
+  /** What stands on each sheet. */
+  private List<List<Mark>> bodies(int columns, double columnMm) {
+    List<Piece> made = pieces.stream().map(piece -> piece.apply(columnMm)).toList();
     Area room = page.room();
     List<List<Mark>> bodies = new ArrayList<>();
     List<Mark> body = new ArrayList<>();
     int column = 0;
     double y = 0;
-    for (int i = 0; i < pieces.size(); i++) {
-      Piece piece = pieces.get(i);
+    for (int i = 0; i < made.size(); i++) {
+      Piece piece = made.get(i);
       double needed =
-          piece.keepsWithNext() && i + 1 < pieces.size()
-              ? piece.heightMm() + pieces.get(i + 1).heightMm()
+          piece.keepsWithNext() && i + 1 < made.size()
+              ? piece.heightMm() + made.get(i + 1).heightMm()
               : piece.heightMm();
       if (y > 0 && y + needed > room.heightMm()) {
         column++;
@@ -130,11 +156,6 @@ final class ListPaper {
       y += piece.heightMm();
     }
     bodies.add(body);
-    List<Sheet> sheets = new ArrayList<>();
-    for (int i = 0; i < bodies.size(); i++) {
-      sheets.add(
-          page.sheet(ChartWords.sheetTitle(title, i + 1, bodies.size()), notes, bodies.get(i)));
-    }
-    return new Papers(title, sheets);
+    return bodies;
   }
 }

@@ -143,7 +143,7 @@ public final class FillViewWords {
   public static final String BAD_DENSITY =
       "Density must be a number from 0.5 to 5; tube paint is mostly near 1.3 g/ml (an estimate).";
   public static final String BAD_PRICE = "The price must be a number, not below 0, or empty.";
-  public static final String BAD_DATE = "Write a day as year-month-day, for example 2026-05-01.";
+  public static final String BAD_DATE = "Write a day as 2026-05-01 or 1.5.2026.";
   public static final String DATE_AHEAD = "That day lies ahead of today; check the year.";
   public static final String NAME_NEEDED = "Give it a name.";
   public static final String BAD_OUTER =

@@ -30,6 +30,7 @@ public final class ThreadTimes {
     DEMO,
     MANY_PAINTS,
     VIEWS,
+    VIEWS_OF_MANY,
     DROPS
   }
 
@@ -75,16 +76,19 @@ public final class ThreadTimes {
         Platform.startup(
             () -> work(MeasuredWindow.open(many, Optional.empty()), "5,000 paints, day's work"));
       }
-      case VIEWS ->
-          Platform.startup(
-              () -> {
-                MeasuredWindow window = MeasuredWindow.open(demo, Optional.empty());
-                new StepTimes(window, StepTimes.views(window))
-                    .run("the demo kit, a view opened and left again");
-              });
+      case VIEWS -> Platform.startup(() -> views(demo, "the demo kit"));
+      case VIEWS_OF_MANY -> {
+        Kit many = LargeKit.of(MANY, MANY_WELLS);
+        Platform.startup(() -> views(many, "5,000 paints"));
+      }
       case DROPS ->
           Platform.startup(() -> new DropTimes(MeasuredWindow.open(demo, Optional.empty())).run());
     }
+  }
+
+  private static void views(Kit kit, String title) {
+    MeasuredWindow window = MeasuredWindow.open(kit, Optional.empty());
+    new StepTimes(window, StepTimes.views(window)).run(title + ", a view opened and left again");
   }
 
   private static void work(MeasuredWindow window, String title) {

@@ -3,16 +3,20 @@ package org.panwright.print;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.panwright.kit.KeptMix;
 import org.panwright.kit.Kit;
@@ -79,6 +83,34 @@ class CardBackTest {
       double y = places.first.getYDirAdj() / MM;
       assertThat(x).isBetween(mirrored.xMm(), mirrored.xMm() + 5);
       assertThat(y).isBetween(mirrored.yMm(), mirrored.yMm() + 8);
+    }
+  }
+
+  /**
+   * As seen against the light: the back turned over onto its front has no ink outside of the cards.
+   * Turning a sheet like a page is turning it over its long edge if it stands (A4 with cards for
+   * the lid) and over its short edge if it lies (A4 with cards of A5).
+   */
+  @ParameterizedTest
+  @CsvSource({"LID, long", "A5, short"})
+  void againstTheLightTheBackLiesWithinTheCutMarks(CardFormat format, String edge)
+      throws IOException {
+    KeyCard card = CardKits.card(TWELVE, BEHIND.withFormat(format).withCopies(2));
+    assertThat(card.notes()).anyMatch(note -> note.contains("over its " + edge + " edge"));
+    Area cut = cutArea(card.papers().sheets().get(0));
+    try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(card.papers()))) {
+      BufferedImage back = new PDFRenderer(pdf).renderImageWithDPI(1, 50.8f, ImageType.GRAY);
+      int inked = 0;
+      for (int y = 2 * (int) cut.yMm(); y < back.getHeight(); y++) {
+        for (int x = 0; x < back.getWidth(); x++) {
+          if ((back.getRGB(x, y) & 0xFF) < 160) {
+            double turnedMm = (back.getWidth() - 1 - x) / 2.0;
+            assertThat(turnedMm).isBetween(cut.xMm() - 1, cut.rightMm() + 1);
+            inked++;
+          }
+        }
+      }
+      assertThat(inked).as("pixels with ink").isGreaterThan(200);
     }
   }
 

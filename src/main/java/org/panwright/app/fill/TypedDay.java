@@ -1,22 +1,18 @@
 package org.panwright.app.fill;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Optional;
+import org.panwright.app.fx.TypedDate;
 import org.panwright.kit.DateSpan;
 import org.panwright.words.FillViewWords;
 
-/** Days of the past as people type them: year-month-day. */
+/** Days of the past as people type them. */
 final class TypedDay {
   private TypedDay() {}
 
   /** The day in a text; empty if it is none. */
   static Optional<LocalDate> read(String text) {
-    try {
-      return Optional.of(LocalDate.parse(text.strip()));
-    } catch (DateTimeParseException notADay) {
-      return Optional.empty();
-    }
+    return TypedDate.read(text);
   }
 
   /**

@@ -35,7 +35,8 @@ class TubeDraftTest {
     "5,    -1,  '',  '',         What is left must be",
     "5,    4,   -1,  '',         price must be",
     "5,    4,   dear,'',         price must be",
-    "5,    4,   '',  1.5.2026,   year-month-day",
+    "5,    4,   '',  1.5.2026,   ''",
+    "5,    4,   '',  1.13.2026,  Write a day as",
     "5,    4,   '',  2026-06-02, ahead of today",
     "5,    4,   '',  9999-01-01, between 1900-01-01",
     "5,    4,   '',  0026-01-01, between 1900-01-01"
