@@ -20,7 +20,7 @@ final class DarkSearch {
   private DarkSearch() {}
 
   static List<Finding> of(Case open, MixGrid grid) {
-    Optional<Dark> darkest = open.figures().darkest();
+    Optional<Dark> darkest = open.darkest();
     if (darkest.isEmpty()) {
       return List.of();
     }
@@ -40,12 +40,13 @@ final class DarkSearch {
       return List.of();
     }
     found.sort(Comparator.comparingDouble(Dark::wetL));
-    return List.of(new DriesGrey(found.subList(0, Math.min(DECEIVERS_NAMED, found.size())), stays));
+    return List.of(
+        new DriesGrey(
+            found.stream().limit(DECEIVERS_NAMED).toList(), found.size(), stays, Optional.empty()));
   }
 
   /** The ratio of a pair that looks darkest wet among those that dry to a grey. */
-  private static Optional<Dark> deceiver(
-      Case open, WetLook look, MixGrid grid, int row, int column) {
+  static Optional<Dark> deceiver(Case open, WetLook look, MixGrid grid, int row, int column) {
     double strongest = open.kit().washes().load(Wash.BUTTER);
     Dark best = null;
     for (int i = 0; i < Ratio.GRID.size(); i++) {

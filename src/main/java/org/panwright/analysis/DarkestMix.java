@@ -21,6 +21,17 @@ final class DarkestMix implements Net.Sink {
   private int third = NONE;
   private int place;
 
+  /** The same so far, to be led on with other mixes. */
+  DarkestMix copy() {
+    DarkestMix copy = new DarkestMix();
+    copy.lowest = lowest;
+    copy.first = first;
+    copy.second = second;
+    copy.third = third;
+    copy.place = place;
+    return copy;
+  }
+
   @Override
   public void single(int paint, double[] colours) {
     seek(paint, NONE, NONE, colours, 0, 1);

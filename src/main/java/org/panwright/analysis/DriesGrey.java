@@ -8,10 +8,14 @@ import org.panwright.kit.Edit;
  * Neutral mixes of a lineup that look a real dark while wet and dry to a grey, in a lineup that has
  * a dark that stays.
  *
- * @param deceivers such mixes, of the strongest wash, darkest while wet first; at least one
+ * @param deceivers the darkest such mixes while wet, of the strongest wash, darkest first; at least
+ *     one
+ * @param count how many pairs and paints alone make such a mix
  * @param stays the lineup's darkest dry mix
+ * @param remedy the exchange with which most of them are gone, if one does that
  */
-public record DriesGrey(List<Dark> deceivers, Dark stays) implements Finding {
+public record DriesGrey(List<Dark> deceivers, int count, Dark stays, Optional<Remedy> remedy)
+    implements Finding {
   /** A mix of more CIELAB chroma than this is a dark colour, not taken for a black. */
   public static final double NEUTRAL_BELOW = 12;
 
@@ -22,6 +26,10 @@ public record DriesGrey(List<Dark> deceivers, Dark stays) implements Finding {
 
   public DriesGrey {
     deceivers = List.copyOf(deceivers);
+  }
+
+  DriesGrey with(Optional<Remedy> found) {
+    return new DriesGrey(deceivers, count, stays, found);
   }
 
   @Override
@@ -50,7 +58,12 @@ public record DriesGrey(List<Dark> deceivers, Dark stays) implements Finding {
   }
 
   @Override
+  public double extent() {
+    return count;
+  }
+
+  @Override
   public Optional<Edit> cure() {
-    return Optional.empty();
+    return remedy.map(Remedy::edit);
   }
 }

@@ -55,7 +55,7 @@ final class FadingSearch {
       }
     }
     Optional<String> instead = Optional.ofNullable(nearest);
-    Optional<Edit> cure = instead.map(id -> open.placeInWellOf(paint.id(), id));
+    Optional<Edit> cure = instead.map(id -> open.seats().placeInWellOf(paint.id(), id));
     return new Fading(
         paint.id(),
         paint.handling().lightfastness(),

@@ -40,6 +40,11 @@ public sealed interface Finding
   /** How much it matters: 0 a remark, 1 as bad as can be. */
   double severity();
 
+  /** How much of it there is, in its own unit: what a cure lessens. */
+  default double extent() {
+    return severity();
+  }
+
   /** The single edit that would cure it, if there is one. */
   Optional<Edit> cure();
 

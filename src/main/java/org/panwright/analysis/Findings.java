@@ -32,12 +32,12 @@ record Findings(List<Finding> told, List<Muted> muted) {
     findings.addAll(DarkSearch.of(open, grid));
     findings.addAll(FadingSearch.of(open));
     findings.addAll(SpareSearch.of(open, standIns));
-    findings.addAll(MuddySearch.of(open, mud));
+    findings.addAll(MuddySearch.of(mud));
     findings.addAll(LopsidedSearch.of(open, balance));
     findings.addAll(MetalsSearch.of(open));
     findings.addAll(WishSearch.of(open));
     findings.addAll(NatureSearch.of(open));
     findings.sort(Comparator.comparingDouble(Finding::severity).reversed());
-    return findings;
+    return Remedies.of(open, findings);
   }
 }

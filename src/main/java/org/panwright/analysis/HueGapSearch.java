@@ -24,7 +24,7 @@ final class HueGapSearch {
 
   private HueGapSearch(Case open) {
     this.open = open;
-    has = HueArc.closed(open.figures().ring().toArray());
+    has = HueArc.closed(open.chroma());
     wanted = HueArc.closed(open.shelf().ring().toArray());
   }
 

@@ -67,6 +67,11 @@ final class LeaveOneOut extends RingTracer {
     return sum;
   }
 
+  /** The ring's chromas without one of the paints that may leave. */
+  double[] ringWithout(int member) {
+    return Arrays.copyOfRange(rings, member * Ring.STEPS, (member + 1) * Ring.STEPS);
+  }
+
   /** How many cells of the reach are occupied while all are there. */
   int reach() {
     return occupied;

@@ -14,6 +14,7 @@ import org.panwright.mixing.OpticsTable;
  * @param reach its reach
  * @param darkest its darkest mix, unless it is empty
  * @param leaving ring and reach without each paint, to be led on
+ * @param darks the darkest mix without each paint, to be led on
  * @param subjects the colours of its places without each paint, to be led on
  * @param earnings what each paint earns, in the order of the wells
  */
@@ -22,6 +23,7 @@ record LineupFigures(
     Reach reach,
     Optional<Dark> darkest,
     LeaveOneOut leaving,
+    DarkestWithout darks,
     SubjectsWithout subjects,
     List<Earning> earnings) {
   static LineupFigures of(
@@ -30,13 +32,15 @@ record LineupFigures(
     Reach.Gatherer reach = new Reach.Gatherer();
     DarkestMix darkest = new DarkestMix();
     LeaveOneOut leaving = new LeaveOneOut(paints, table.size());
+    DarkestWithout darks = new DarkestWithout(paints);
     SubjectsWithout subjects = new SubjectsWithout(places, paints, table.size());
-    walk.all(paints, Sinks.of(ring, reach, darkest, leaving, subjects));
+    walk.all(paints, Sinks.of(ring, reach, darkest, leaving, darks, subjects));
     return new LineupFigures(
         ring.ring(),
         reach.reach(),
         darkest.find(table, kit),
         leaving,
+        darks,
         subjects,
         earnings(table, paints, ring.ring(), leaving, subjects));
   }

@@ -105,7 +105,7 @@ final class LopsidedSearch {
   /** The paint of a crowd that earns least leaves. */
   private Lopsided.Change fewer(List<String> ids) {
     String leaving = leastEarning(ids);
-    return new Lopsided.Change(Optional.of(leaving), Optional.empty(), open.empty(leaving));
+    return new Lopsided.Change(Optional.of(leaving), Optional.empty(), open.seats().empty(leaving));
   }
 
   private String leastEarning(List<String> ids) {
@@ -143,7 +143,7 @@ final class LopsidedSearch {
   }
 
   private Lopsided.Change exchange(String leavingId, String arrivingId) {
-    Edit edit = open.placeInWellOf(leavingId, arrivingId);
+    Edit edit = open.seats().placeInWellOf(leavingId, arrivingId);
     return new Lopsided.Change(Optional.of(leavingId), Optional.of(arrivingId), Optional.of(edit));
   }
 }

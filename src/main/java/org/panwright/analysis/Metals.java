@@ -11,10 +11,16 @@ import org.panwright.kit.Edit;
  * water. A remark, not a hazard classification: the maker's safety sheet decides.
  *
  * @param holders the paints by chemical symbol of the metal, in the order of the wells
+ * @param remedy the nearest paint without any for one of them, if there is one
  */
-public record Metals(Map<String, List<String>> holders) implements Finding {
+public record Metals(Map<String, List<String>> holders, Optional<Remedy> remedy)
+    implements Finding {
   public Metals {
     holders = java.util.Collections.unmodifiableMap(new TreeMap<>(holders));
+  }
+
+  Metals with(Optional<Remedy> found) {
+    return new Metals(holders, found);
   }
 
   @Override
@@ -38,8 +44,14 @@ public record Metals(Map<String, List<String>> holders) implements Finding {
     return 0.1;
   }
 
+  /** How many paints hold any. */
+  @Override
+  public double extent() {
+    return paintIds().size();
+  }
+
   @Override
   public Optional<Edit> cure() {
-    return Optional.empty();
+    return remedy.map(Remedy::edit);
   }
 }

@@ -3,6 +3,7 @@ package org.panwright.analysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Pigment;
@@ -15,7 +16,7 @@ final class MetalsSearch {
 
   static List<Finding> of(Case open) {
     Map<String, List<String>> found = metals(open.paints(), open.library());
-    return found.isEmpty() ? List.of() : List.of(new Metals(found));
+    return found.isEmpty() ? List.of() : List.of(new Metals(found, Optional.empty()));
   }
 
   /** The ids of the paints by chemical symbol. */

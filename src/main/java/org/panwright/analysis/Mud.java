@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
@@ -43,15 +44,19 @@ public record Mud(List<PairMud> muddy, List<PairMud> greys, Map<String, Double> 
     List<PairMud> greys = new ArrayList<>();
     for (int row = 0; row < grid.size(); row++) {
       for (int column = row + 1; column < grid.size(); column++) {
-        if (isColoured(grid, row) && isColoured(grid, column)) {
-          PairMud pair = pair(table, grid, row, column);
-          (pair.isGrey() ? greys : muddy).add(pair);
-        }
+        between(table, grid, row, column).ifPresent(p -> (p.isGrey() ? greys : muddy).add(p));
       }
     }
     muddy.sort(Comparator.comparingDouble(PairMud::loss).reversed());
     greys.sort(Comparator.comparingDouble(PairMud::greyestL));
     return new Mud(muddy, greys, byPaint(table, grid, muddy));
+  }
+
+  /** What mixing two paints of a grid does to chroma; empty if one of them is a neutral. */
+  static Optional<PairMud> between(OpticsTable table, MixGrid grid, int row, int column) {
+    return isColoured(grid, row) && isColoured(grid, column)
+        ? Optional.of(pair(table, grid, row, column))
+        : Optional.empty();
   }
 
   private static boolean isColoured(MixGrid grid, int row) {

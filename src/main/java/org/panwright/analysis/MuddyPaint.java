@@ -28,6 +28,11 @@ public record MuddyPaint(
   /** It must lose this many times what is typical of the others. */
   public static final double TIMES_TYPICAL = 1.6;
 
+  MuddyPaint with(Remedy remedy, double loss) {
+    return new MuddyPaint(
+        paintId, this.loss, typical, remedy.arrivingId(), loss, Optional.of(remedy.edit()));
+  }
+
   @Override
   public FindingKind kind() {
     return FindingKind.MUDDY_PAINT;

@@ -8,16 +8,25 @@ import org.panwright.kit.Edit;
 /**
  * The pairs of a lineup that lose most chroma without making a useful grey.
  *
- * @param pairs worst first, at least one
+ * @param pairs the worst, worst first, at least one
+ * @param count how many such pairs there are in all
+ * @param lost what all of them lose together, in shares of a pair's chroma
  * @param greys pairs that neutralise each other, darkest first, for contrast
+ * @param remedy the exchange that takes most of it away, if one does
  */
-public record MuddyPairs(List<PairMud> pairs, List<PairMud> greys) implements Finding {
+public record MuddyPairs(
+    List<PairMud> pairs, int count, double lost, List<PairMud> greys, Optional<Remedy> remedy)
+    implements Finding {
   /** A pair that loses this share of its chroma, on average over the ratios, is worth naming. */
   public static final double LOSS_FROM = 0.5;
 
   public MuddyPairs {
     pairs = List.copyOf(pairs);
     greys = List.copyOf(greys);
+  }
+
+  MuddyPairs with(Optional<Remedy> found) {
+    return new MuddyPairs(pairs, count, lost, greys, found);
   }
 
   @Override
@@ -45,7 +54,12 @@ public record MuddyPairs(List<PairMud> pairs, List<PairMud> greys) implements Fi
   }
 
   @Override
+  public double extent() {
+    return lost;
+  }
+
+  @Override
   public Optional<Edit> cure() {
-    return Optional.empty();
+    return remedy.map(Remedy::edit);
   }
 }

@@ -10,8 +10,10 @@ import org.panwright.kit.Edit;
  *
  * @param effect what they do
  * @param paintIds the paints, in the order of the wells
+ * @param remedy the exchange of one of them for the nearest that does not, if there is one
  */
-public record Nature(Effect effect, List<String> paintIds) implements Finding {
+public record Nature(Effect effect, List<String> paintIds, Optional<Remedy> remedy)
+    implements Finding {
   /** From this luminance Y of the masstone coat over black a paint is a hiding light. */
   static final double LIGHT_FROM = 0.25;
 
@@ -37,6 +39,10 @@ public record Nature(Effect effect, List<String> paintIds) implements Finding {
     paintIds = List.copyOf(paintIds);
   }
 
+  Nature with(Optional<Remedy> found) {
+    return new Nature(effect, paintIds, found);
+  }
+
   @Override
   public FindingKind kind() {
     return FindingKind.NATURE;
@@ -54,8 +60,14 @@ public record Nature(Effect effect, List<String> paintIds) implements Finding {
     return 0.05;
   }
 
+  /** How many paints. */
+  @Override
+  public double extent() {
+    return paintIds.size();
+  }
+
   @Override
   public Optional<Edit> cure() {
-    return Optional.empty();
+    return remedy.map(Remedy::edit);
   }
 }

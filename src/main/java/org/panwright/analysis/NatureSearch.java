@@ -2,7 +2,7 @@ package org.panwright.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Optional;
 import org.panwright.colour.Light;
 import org.panwright.colour.Spectrum;
 import org.panwright.mixing.Film;
@@ -17,10 +17,23 @@ final class NatureSearch {
 
   static List<Finding> of(Case open) {
     List<Finding> found = new ArrayList<>();
-    add(found, open, Nature.Effect.WHITE, paint -> holdsWhite(open, paint));
-    add(found, open, Nature.Effect.HIDING_LIGHT, paint -> hidesLight(open, paint));
-    add(found, open, Nature.Effect.MANY_PIGMENTS, paint -> paint.pigments().size() >= MANY);
+    for (Nature.Effect effect : Nature.Effect.values()) {
+      List<String> ids =
+          open.paints().stream().filter(p -> has(effect, open, p)).map(Paint::id).toList();
+      if (!ids.isEmpty()) {
+        found.add(new Nature(effect, ids, Optional.empty()));
+      }
+    }
     return found;
+  }
+
+  /** Whether a paint does that to mixes. */
+  static boolean has(Nature.Effect effect, Case open, Paint paint) {
+    return switch (effect) {
+      case WHITE -> holdsWhite(open, paint);
+      case HIDING_LIGHT -> hidesLight(open, paint);
+      case MANY_PIGMENTS -> paint.pigments().size() >= MANY;
+    };
   }
 
   private static boolean holdsWhite(Case open, Paint paint) {
@@ -37,13 +50,5 @@ final class NatureSearch {
     return !holdsWhite(open, paint)
         && overBlack >= Nature.LIGHT_FROM
         && overBlack >= Nature.HIDING_FROM * overPaper;
-  }
-
-  private static void add(
-      List<Finding> found, Case open, Nature.Effect effect, Predicate<Paint> changes) {
-    List<String> ids = open.paints().stream().filter(changes).map(Paint::id).toList();
-    if (!ids.isEmpty()) {
-      found.add(new Nature(effect, ids));
-    }
   }
 }

@@ -14,7 +14,7 @@ final class NearTwinsSearch {
   private NearTwinsSearch() {}
 
   static List<NearTwins> of(Case open) {
-    List<Earning> earnings = open.figures().earnings();
+    List<Earning> earnings = open.earnings();
     List<Lab> masstones = earnings.stream().map(e -> open.masstone(e.paintId())).toList();
     List<Lab> tints = earnings.stream().map(e -> open.tint(e.paintId())).toList();
     List<NearTwins> found = new ArrayList<>();
@@ -46,7 +46,7 @@ final class NearTwinsSearch {
   private static NearTwins twins(
       Case open, String keepId, String spareId, double masstone, double tint) {
     Doubt doubt = Doubt.between(new Mixer(open.table()), Recipe.of(keepId), Recipe.of(spareId));
-    return new NearTwins(keepId, spareId, masstone, tint, doubt, open.empty(spareId));
+    return new NearTwins(keepId, spareId, masstone, tint, doubt, open.seats().empty(spareId));
   }
 
   private static boolean outranks(List<Earning> earnings, int keep, int spare) {

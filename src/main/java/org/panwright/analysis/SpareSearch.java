@@ -86,9 +86,9 @@ final class SpareSearch {
   }
 
   private void passengers() {
-    for (Earning earning : open.figures().earnings()) {
+    for (Earning earning : open.earnings()) {
       if (earning.isPassenger() && explained.add(earning.paintId())) {
-        found.add(new Passenger(earning, open.empty(earning.paintId())));
+        found.add(new Passenger(earning, open.seats().empty(earning.paintId())));
       }
     }
   }
@@ -96,7 +96,7 @@ final class SpareSearch {
   /** Close stand-ins for paints that earn little, nearest first. */
   private List<StandIn> replaceable(List<StandIn> standIns) {
     Set<String> earnLittle = new HashSet<>();
-    for (Earning earning : open.figures().earnings()) {
+    for (Earning earning : open.earnings()) {
       if (earning.isLittle()) {
         earnLittle.add(earning.paintId());
       }

@@ -141,7 +141,7 @@ final class StandInSearch {
     boolean handy =
         open.paint(id).pigments().size() > 1
             || Balance.group(open, open.paint(id)) == HueGroup.EARTHS;
-    return new StandIn(id, recipe, thick, thin, doubt, handy, open.empty(id));
+    return new StandIn(id, recipe, thick, thin, doubt, handy, open.seats().empty(id));
   }
 
   private Parts bestParts(PaintSet set, Nearness masstone, Nearness tint) {

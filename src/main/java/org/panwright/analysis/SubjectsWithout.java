@@ -81,6 +81,16 @@ final class SubjectsWithout implements Net.Sink {
     return gone > 0 ? new SubjectsLost(gone / all, missed, most) : SubjectsLost.NONE;
   }
 
+  /** How near the lineup comes to all colours: Σ near. */
+  double nearness() {
+    return nearnessWithout(members);
+  }
+
+  /** The same without one of the paints that may leave. */
+  double nearnessWithout(int member) {
+    return IntStream.range(0, subjects.size()).mapToDouble(s -> near(s, member)).sum();
+  }
+
   private double near(int subject, int without) {
     return NEAR - Math.sqrt(least[subject][without]);
   }

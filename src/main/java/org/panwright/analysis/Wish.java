@@ -12,9 +12,20 @@ import org.panwright.kit.Edit;
  * @param toDeg where it ends, going up
  * @param possible the best chroma of the shelf within the arc
  * @param brought the best chroma with that paint
+ * @param remedy the exchange that puts it in as if it were owned, if that is no loss
  */
-public record Wish(String paintId, double fromDeg, double toDeg, double possible, double brought)
+public record Wish(
+    String paintId,
+    double fromDeg,
+    double toDeg,
+    double possible,
+    double brought,
+    Optional<Remedy> remedy)
     implements Finding {
+  Wish with(Optional<Remedy> found) {
+    return new Wish(paintId, fromDeg, toDeg, possible, brought, found);
+  }
+
   @Override
   public FindingKind kind() {
     return FindingKind.WISH;
@@ -38,6 +49,6 @@ public record Wish(String paintId, double fromDeg, double toDeg, double possible
 
   @Override
   public Optional<Edit> cure() {
-    return Optional.empty();
+    return remedy.map(Remedy::edit);
   }
 }

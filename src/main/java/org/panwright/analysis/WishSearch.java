@@ -3,6 +3,7 @@ package org.panwright.analysis;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
 
@@ -36,7 +37,8 @@ final class WishSearch {
                           arc.fromDeg(),
                           arc.toDeg(),
                           arc.highest(shelf),
-                          arc.highest(brought))));
+                          arc.highest(brought),
+                          Optional.empty())));
     }
     return found;
   }

@@ -56,6 +56,29 @@ public final class MixGrid {
     return new MixGrid(paints.clone(), lab);
   }
 
+  /** The grid of some of these paints, by their rows, in the order given. */
+  public MixGrid select(int... rows) {
+    int[] chosen = new int[rows.length];
+    double[] copied = new double[rows.length * (rows.length + 1) / 2 * BLOCK];
+    for (int row = 0; row < rows.length; row++) {
+      chosen[row] = paints[rows[row]];
+      for (int column = row; column < rows.length; column++) {
+        int to = cell(rows.length, row, column);
+        if (rows[row] <= rows[column]) {
+          System.arraycopy(lab, cell(size(), rows[row], rows[column]), copied, to, BLOCK);
+        } else {
+          int from = cell(size(), rows[column], rows[row]);
+          for (int ratio = 0; ratio < RATIOS; ratio++) {
+            int turned = RATIOS - 1 - ratio;
+            System.arraycopy(
+                lab, from + turned * WASHES * 3, copied, to + ratio * WASHES * 3, WASHES * 3);
+          }
+        }
+      }
+    }
+    return new MixGrid(chosen, copied);
+  }
+
   /** Fills the mixer with a coat of load 1 whose volumes follow the strength parts. */
   private static void stir(
       BatchMixer mixer, OpticsTable table, int first, int second, Ratio ratio) {

@@ -50,6 +50,7 @@ final class CautionWords {
                                     .toList())))
             .collect(Collectors.joining("; "));
     return WordParts.sentence(which)
+        + RemedyWords.of(metals, kit)
         + " Don't point the brush with your lips, don't sand or spray, wash your hands, and carry"
         + " the rinse water home rather than pouring it out. The maker's safety sheet and local"
         + " rules decide.";

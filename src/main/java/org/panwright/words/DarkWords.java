@@ -24,8 +24,12 @@ final class DarkWords {
         + dark.suggestPaintId()
             .map(
                 id ->
-                    " %s would bring L* %.0f.".formatted(WordParts.name(kit, id), dark.suggestL()))
-            .orElse("");
+                    " %s would bring L* %.0f%s."
+                        .formatted(
+                            WordParts.name(kit, id),
+                            dark.suggestL(),
+                            dark.cure().isPresent() ? "" : ", but the box would be the poorer"))
+            .orElse(" No paint of your shelf brings one.");
   }
 
   static String driesGrey(DriesGrey grey, Kit kit) {
@@ -33,8 +37,17 @@ final class DarkWords {
         grey.deceivers().stream()
             .map(dark -> deceiver(dark, kit))
             .collect(Collectors.joining("; "));
-    return "Thick and wet these look black, and dry to a grey: %s. A dark that stays is %s (L* %.0f dry)."
-        .formatted(deceivers, RecipeWords.recipe(grey.stays().recipe(), kit), grey.stays().dryL());
+    String more =
+        grey.count() > grey.deceivers().size()
+            ? ", and %d more".formatted(grey.count() - grey.deceivers().size())
+            : "";
+    return "Thick and wet these look black, and dry to a grey: %s%s. A dark that stays is %s (L* %.0f dry).%s"
+        .formatted(
+            deceivers,
+            more,
+            RecipeWords.recipe(grey.stays().recipe(), kit),
+            grey.stays().dryL(),
+            RemedyWords.of(grey, kit));
   }
 
   private static String deceiver(Dark dark, Kit kit) {

@@ -104,11 +104,12 @@ public final class FindingWords {
       return LopsidedWords.meaning(lopsided, kit);
     } else if (finding instanceof Wish wish) {
       return "With it this lineup would mix a cleaner %s than anything on your shelf (%.0f %% more chroma)."
-          .formatted(
-              ColourWords.arc(HueGap.hues(wish.fromDeg(), wish.toDeg())),
-              100 * (wish.brought() / Math.max(0.01, wish.possible()) - 1));
+              .formatted(
+                  ColourWords.arc(HueGap.hues(wish.fromDeg(), wish.toDeg())),
+                  100 * (wish.brought() / Math.max(0.01, wish.possible()) - 1))
+          + RemedyWords.of(wish, kit);
     } else if (finding instanceof Nature nature) {
-      return nature(nature, kit);
+      return nature(nature, kit) + RemedyWords.of(nature, kit);
     } else if (finding instanceof Metals metals) {
       return CautionWords.meaning(metals, kit);
     }
@@ -117,7 +118,8 @@ public final class FindingWords {
 
   /** The label of the action that cures it, if there is one. */
   public static Optional<String> action(Finding finding, Kit kit) {
-    return finding.cure().map(edit -> action(edit, kit));
+    Optional<String> label = finding.cure().map(edit -> action(edit, kit));
+    return finding instanceof Wish ? label.map(l -> l + " to try it") : label;
   }
 
   private static String action(Edit edit, Kit kit) {
@@ -172,7 +174,7 @@ public final class FindingWords {
                 id ->
                     " %s is lightfast and near it (ΔE00 %.0f)."
                         .formatted(WordParts.name(kit, id), fading.instead()))
-            .orElse("");
+            .orElse(" Nothing lightfast on your shelf comes near it.");
   }
 
   private static String nature(Nature nature, Kit kit) {

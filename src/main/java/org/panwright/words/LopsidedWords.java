@@ -83,7 +83,7 @@ final class LopsidedWords {
     Optional<String> leaving = name(lopsided.change().leavingId(), kit);
     return name(lopsided.change().arrivingId(), kit)
         .map(a -> " %s is near %s in colour and not so.".formatted(a, leaving.orElseThrow()))
-        .orElse("");
+        .orElse(" Nothing on your shelf is near one of them in colour and not so.");
   }
 
   private static Optional<String> name(Optional<String> paintId, Kit kit) {

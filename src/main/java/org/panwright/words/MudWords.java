@@ -22,7 +22,9 @@ final class MudWords {
                 id ->
                     " %s, of nearly the same hue, would lose %.0f %%."
                         .formatted(WordParts.name(kit, id), 100 * muddy.insteadLoss()))
-            .orElse("");
+            .orElse(
+                " Nothing of nearly the same hue on your shelf is clearly cleaner here without"
+                    + " making something else worse.");
   }
 
   static String pairs(MuddyPairs pairs, Kit kit) {
@@ -36,7 +38,14 @@ final class MudWords {
                             WordParts.name(kit, pair.secondPaintId()),
                             100 * pair.loss()))
             .collect(Collectors.joining("; "));
-    return WordParts.sentence(worst) + greys(pairs.greys(), kit);
+    String more =
+        pairs.count() > pairs.pairs().size()
+            ? " %d pairs in all lose half of it or more.".formatted(pairs.count())
+            : "";
+    return WordParts.sentence(worst)
+        + more
+        + RemedyWords.of(pairs, kit)
+        + greys(pairs.greys(), kit);
   }
 
   private static String greys(List<PairMud> greys, Kit kit) {

@@ -75,7 +75,7 @@ class BalanceTest {
   @Test
   void aWhiteIsRemarkedOn() {
     assertThat(Lineups.judge(kit("PB29", "PW6")).findings())
-        .contains(new Nature(Nature.Effect.WHITE, List.of("PW6")));
+        .contains(new Nature(Nature.Effect.WHITE, List.of("PW6"), Optional.empty()));
   }
 
   @Test

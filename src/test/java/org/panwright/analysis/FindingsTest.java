@@ -203,7 +203,9 @@ class FindingsTest {
   void lightsThatHideAreRemarkedOn() {
     Judgement judgement = judge("PY53", "PY35", "PBr24", "PY154", "PB29");
     assertThat(told(judgement))
-        .contains(new Nature(Nature.Effect.HIDING_LIGHT, List.of("PY53", "PY35", "PBr24")));
+        .contains(
+            new Nature(
+                Nature.Effect.HIDING_LIGHT, List.of("PY53", "PY35", "PBr24"), Optional.empty()));
   }
 
   @Test

@@ -1,0 +1,35 @@
+package org.panwright.analysis;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What a lineup can do, as far as findings ask. */
+final class Abilities {
+  private final double[] chroma;
+  private final Optional<Dark> darkest;
+  private final List<Earning> earnings;
+
+  /**
+   * @param chroma the highest chroma at each step of its hue ring
+   * @param darkest its darkest dry mix, unless it is empty
+   * @param earnings what each paint earns, in the order of the wells
+   */
+  Abilities(double[] chroma, Optional<Dark> darkest, List<Earning> earnings) {
+    this.chroma = chroma.clone();
+    this.darkest = darkest;
+    this.earnings = List.copyOf(earnings);
+  }
+
+  /** A fresh array of the ring's 72 chromas. */
+  double[] chroma() {
+    return chroma.clone();
+  }
+
+  Optional<Dark> darkest() {
+    return darkest;
+  }
+
+  List<Earning> earnings() {
+    return earnings;
+  }
+}
