@@ -16,7 +16,7 @@ import java.util.List;
  * the free ones are sorted and the bound is what the pins alone cost.
  */
 final class ChainOrder {
-  static final int EXACT = 14;
+  static final int EXACT = 16;
 
   /**
    * @param places for each well of the chain the number of the paint in it

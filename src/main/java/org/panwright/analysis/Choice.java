@@ -5,8 +5,9 @@ import java.util.List;
 /**
  * The lineups proposed for some conditions.
  *
- * @param proposals the best first, each of the others the best that differs from all before it in
- *     at least {@code apart} paints; empty only if the conditions contradict each other
+ * @param proposals the best found first, each of the others the best found that differs from all
+ *     before it in at least {@code apart} paints; empty only if the conditions contradict each
+ *     other
  * @param apart in how many paints proposals differ at least
  * @param allowed how many paints keep to the conditions
  * @param considered how many of them were looked at

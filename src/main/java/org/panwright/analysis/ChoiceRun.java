@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -22,6 +23,7 @@ final class ChoiceRun {
 
   private static final long EFFORT_TO_PROVE = 60_000_000;
   private static final long EFFORT_TO_BOUND = 1_000_000;
+  private static final long EFFORT_TO_PROVE_FURTHER = 6_000_000;
   private static final long EFFORT_OF_FEW = 300_000;
   private static final long EFFORT_OF_MANY = 12_000_000;
   private static final long EFFORT_OF_FURTHER = 3_000_000;
@@ -86,48 +88,69 @@ final class ChoiceRun {
     return new Limits(conditions.places(), must, caps);
   }
 
+  /** A lineup found, and what none that keeps to its limits is worth more than. */
+  private record Found(long set, double bound, boolean proven) {}
+
   Choice choice(int allowed) {
     int free = conditions.places() - conditions.must().size();
     double lineups = LineupSearch.choose(paints.size() - conditions.must().size(), free);
     boolean few = lineups <= PROVABLE;
+    boolean whole = allowed == paints.size();
     int apart = apart(free);
-    long first =
+    List<Found> found = new ArrayList<>();
+    found.add(first(few));
+    told(found.get(0).set());
+    Limits further = limits;
+    while (found.size() < Chooser.PROPOSALS) {
+      Found last = found.get(found.size() - 1);
+      further = further.with(new Limits.Cap(last.set(), conditions.places() - apart));
+      Optional<Found> next = further(further, few, last.bound(), 0.7 + 0.1 * found.size());
+      if (next.isEmpty()) {
+        break;
+      }
+      found.add(next.get());
+    }
+    List<Proposal> proposals = new ArrayList<>();
+    for (Found each : found) {
+      double bound = whole ? each.bound() : 1;
+      proposals.add(maker.of(each.set(), limits, bound, whole && each.proven()));
+    }
+    return new Choice(proposals, apart, allowed, paints.size(), lineups, List.of());
+  }
+
+  private Found first(boolean few) {
+    long start =
         new SwapSearch(
                 cover, limits, effort(few ? EFFORT_OF_FEW : EFFORT_OF_MANY, 0, 0.5), this::told)
             .best()
             .orElseThrow();
-    LineupSearch exact =
-        new LineupSearch(
-            cover, limits, first, effort(few ? EFFORT_TO_PROVE : EFFORT_TO_BOUND, 0.5, 0.8));
+    return bounded(
+        limits, start, effort(few ? EFFORT_TO_PROVE : EFFORT_TO_BOUND, 0.5, 0.8), Double.MAX_VALUE);
+  }
+
+  /** The best that differs from all before, proven where lineups are few and it soon shows. */
+  private Optional<Found> further(Limits further, boolean few, double bound, double from) {
+    OptionalLong start =
+        new SwapSearch(
+                cover,
+                further,
+                effort(few ? EFFORT_OF_FEW : EFFORT_OF_FURTHER, from, from + 0.05),
+                set -> {})
+            .best();
+    if (start.isEmpty()) {
+      return Optional.empty();
+    }
+    long set = start.getAsLong();
+    return Optional.of(
+        few
+            ? bounded(further, set, effort(EFFORT_TO_PROVE_FURTHER, from + 0.05, from + 0.1), bound)
+            : new Found(set, bound, false));
+  }
+
+  private Found bounded(Limits within, long start, Effort effort, double known) {
+    LineupSearch exact = new LineupSearch(cover, within, start, effort);
     exact.run();
-    told(exact.best());
-    boolean whole = allowed == paints.size();
-    double bound = whole ? exact.bound() : 1;
-    List<Long> sets = new ArrayList<>();
-    sets.add(exact.best());
-    Limits further = limits;
-    for (int more = 1; more < Chooser.PROPOSALS; more++) {
-      further =
-          further.with(new Limits.Cap(sets.get(sets.size() - 1), conditions.places() - apart));
-      double from = 0.7 + 0.1 * more;
-      OptionalLong next =
-          new SwapSearch(
-                  cover,
-                  further,
-                  effort(few ? EFFORT_OF_FEW : EFFORT_OF_FURTHER, from, from + 0.1),
-                  set -> {})
-              .best();
-      if (next.isEmpty()) {
-        break;
-      }
-      sets.add(next.getAsLong());
-    }
-    List<Proposal> proposals = new ArrayList<>();
-    for (int i = 0; i < sets.size(); i++) {
-      boolean proven = i == 0 && whole && exact.isProven();
-      proposals.add(maker.of(sets.get(i), limits, bound, proven));
-    }
-    return new Choice(proposals, apart, allowed, paints.size(), lineups, List.of());
+    return new Found(exact.best(), Math.min(known, exact.bound()), exact.isProven());
   }
 
   /** A quarter of the paints, or less where little can be exchanged. */

@@ -58,7 +58,7 @@ public final class Chooser {
     }
     int most = Math.max(MOST_CONSIDERED, conditions.places());
     List<Paint> considered =
-        new FarApart(kit, library).of(allowed, conditions.must(), Math.min(63, most));
+        new FarApart(kit, library).of(allowed, conditions, groups, Math.min(63, most));
     return new ChoiceRun(kit, library, conditions, considered, groups, cancelled, progress)
         .choice(allowed.size());
   }

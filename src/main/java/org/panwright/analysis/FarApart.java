@@ -1,7 +1,9 @@
 package org.panwright.analysis;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.panwright.colour.Lab;
 import org.panwright.kit.Kit;
@@ -13,7 +15,9 @@ import org.panwright.paint.PigmentLibrary;
 
 /**
  * Picks from a very large shelf the paints most unlike each other: first those that must be in,
- * then always the one farthest, thick and thin together, from all picked.
+ * then always the one farthest, thick and thin together, from all picked. Where a hue group is
+ * limited, the first picks keep to the limit until they make a whole lineup, so that one can be
+ * made of what is picked.
  *
  * <pre>d² = ΔE*ab(masstones)² + ΔE*ab(tints)²</pre>
  */
@@ -26,11 +30,19 @@ final class FarApart {
     this.library = library;
   }
 
-  /** At most {@code most} of the paints, all that must be in among them, in their order. */
-  List<Paint> of(List<Paint> paints, Set<String> must, int most) {
+  /**
+   * At most {@code most} of the paints, all that must be in among them, in their order.
+   *
+   * @param groups the hue group of each paint where groups are limited; else empty
+   */
+  List<Paint> of(
+      List<Paint> paints, Conditions conditions, Map<String, HueGroup> groups, int most) {
     if (paints.size() <= most) {
       return paints;
     }
+    Set<String> must = conditions.must();
+    int limit = conditions.mostOfAGroup().orElse(Integer.MAX_VALUE);
+    Map<HueGroup, Integer> held = new EnumMap<>(HueGroup.class);
     double[][] looks = looks(paints);
     double[] nearest = new double[paints.size()];
     java.util.Arrays.fill(nearest, Double.MAX_VALUE);
@@ -39,17 +51,20 @@ final class FarApart {
     for (int i = 0; i < picked.length; i++) {
       if (must.contains(paints.get(i).id())) {
         pick(i, looks, nearest, picked);
+        hold(held, groups, paints.get(i));
         count++;
       }
     }
     for (; count < most; count++) {
       int farthest = -1;
       for (int i = 0; i < picked.length; i++) {
-        if (!picked[i] && (farthest < 0 || nearest[i] > nearest[farthest])) {
+        boolean fits = count >= conditions.places() || held(held, groups, paints.get(i)) < limit;
+        if (!picked[i] && fits && (farthest < 0 || nearest[i] > nearest[farthest])) {
           farthest = i;
         }
       }
       pick(farthest, looks, nearest, picked);
+      hold(held, groups, paints.get(farthest));
     }
     List<Paint> kept = new ArrayList<>();
     for (int i = 0; i < picked.length; i++) {
@@ -58,6 +73,16 @@ final class FarApart {
       }
     }
     return kept;
+  }
+
+  private static int held(Map<HueGroup, Integer> held, Map<String, HueGroup> groups, Paint paint) {
+    return groups.isEmpty() ? 0 : held.getOrDefault(groups.get(paint.id()), 0);
+  }
+
+  private static void hold(Map<HueGroup, Integer> held, Map<String, HueGroup> groups, Paint paint) {
+    if (!groups.isEmpty()) {
+      held.merge(groups.get(paint.id()), 1, Integer::sum);
+    }
   }
 
   private static void pick(int paint, double[][] looks, double[] nearest, boolean[] picked) {

@@ -13,16 +13,22 @@ import java.util.stream.IntStream;
  *
  * <pre>
  * cost  = Σ harm(paint in i, paint in j)   over wells i, j beside each other
- * bound = cost among placed paints + Σ over the others of the least harm each would do in a free
- *         well with the neighbours placed
+ * burden(x, w) = harm of paint x in free well w with the neighbours placed
+ * bound        = cost among placed paints + Σ over x of min over w of burden(x, w)
+ *              + Σ over w of min over x of what of burden(x, w) exceeds that of its paint
  * </pre>
  *
- * <p>The same input gives the same order; chance starts from a fixed seed. One thread.
+ * <p>The second sum holds because there are as many free wells of a kind as paints for them, so
+ * that each well takes one (a step of Kuhn's method for assignments, 1955). The same input gives
+ * the same order; chance starts from a fixed seed. One thread.
  */
 final class NeighbourOrder {
   private static final long SEED = 7;
   private static final int STARTS = 24;
-  private static final int BRANCHES = 1_500_000;
+
+  /** Burdens looked at before the search for a proof is given up. */
+  private static final long EFFORT = 400_000_000L;
+
   private static final int QUESTION = 1024;
   private static final double ROUNDING = 1e-12;
 
@@ -36,6 +42,9 @@ final class NeighbourOrder {
   private int[] best;
   private double bestCost;
   private double open = Double.POSITIVE_INFINITY;
+  private final double[][][] burdens;
+  private final double[] rowLeast;
+  private long effort;
   private int branches;
 
   /**
@@ -57,6 +66,8 @@ final class NeighbourOrder {
     this.kind = kind;
     this.cancelled = cancelled;
     size = pinned.length;
+    burdens = new double[size + 1][size][size];
+    rowLeast = new double[size];
     order =
         IntStream.range(0, size)
             .boxed()
@@ -91,7 +102,13 @@ final class NeighbourOrder {
           places[well] = well;
         }
       }
-      descend(places, 0, costOfPlaced(places));
+      for (int paint = 0; paint < size; paint++) {
+        for (int well = 0; well < size; well++) {
+          burdens[0][paint][well] = added(places, well, paint);
+        }
+      }
+      int[] free = Arrays.stream(order).filter(paint -> !pinned[paint]).toArray();
+      descend(places, free, 0, costOfPlaced(places));
     }
   }
 
@@ -161,39 +178,53 @@ final class NeighbourOrder {
     return cost;
   }
 
-  /** Places the paints one after the other, those that do or suffer most harm first. */
-  private void descend(int[] places, int next, double cost) {
-    int paint = next;
-    while (paint < size && pinned[order[paint]]) {
-      paint++;
-    }
-    if (paint == size) {
+  /** Places the free paints one after the other, those that do or suffer most harm first. */
+  private void descend(int[] places, int[] free, int next, double cost) {
+    if (next == free.length) {
       if (cost < bestCost - ROUNDING) {
         bestCost = cost;
         best = places.clone();
       }
       return;
     }
-    double least = cost + least(places, paint);
+    double least = cost + least(places, free, next, bestCost - ROUNDING - cost);
     if (least >= bestCost - ROUNDING) {
       return;
     }
-    if (++branches > BRANCHES) {
+    if (effort > EFFORT) {
       open = Math.min(open, least);
       return;
     }
-    if (branches % QUESTION == 0 && cancelled.getAsBoolean()) {
+    if (++branches % QUESTION == 0 && cancelled.getAsBoolean()) {
       throw new CancellationException("order no longer wanted");
     }
-    int placed = order[paint];
+    int placed = free[next];
+    double[][] burden = burdens[next];
     for (int well = 0; well < size; well++) {
-      if (places[well] < 0 && kind[placed] == kind[well]) {
-        double added = added(places, well, placed);
+      if (places[well] < 0
+          && kind[placed] == kind[well]
+          && cost + burden[placed][well] < bestCost - ROUNDING) {
         places[well] = placed;
-        descend(places, paint + 1, cost + added);
+        burden(free, next, well);
+        descend(places, free, next + 1, cost + burden[placed][well]);
         places[well] = -1;
       }
     }
+  }
+
+  /** The burdens once the next paint lies in a well. */
+  private void burden(int[] free, int next, int well) {
+    double[] harms = harm[free[next]];
+    boolean[] near = beside[well];
+    for (int i = next + 1; i < free.length; i++) {
+      int paint = free[i];
+      double[] before = burdens[next][paint];
+      double[] after = burdens[next + 1][paint];
+      for (int other = 0; other < size; other++) {
+        after[other] = near[other] ? before[other] + harms[paint] : before[other];
+      }
+    }
+    effort += (long) (free.length - next) * size;
   }
 
   private double added(int[] places, int well, int paint) {
@@ -206,15 +237,29 @@ final class NeighbourOrder {
     return added;
   }
 
-  private double least(int[] places, int next) {
+  /** What the paints not yet placed cost at least; no closer once it is {@code enough}. */
+  private double least(int[] places, int[] free, int next, double enough) {
+    double[][] burden = burdens[next];
     double sum = 0;
-    for (int i = next; i < size; i++) {
-      int paint = order[i];
-      if (!pinned[paint]) {
+    for (int i = next; i < free.length; i++) {
+      int paint = free[i];
+      double least = Double.POSITIVE_INFINITY;
+      for (int well = 0; well < size; well++) {
+        if (places[well] < 0 && kind[paint] == kind[well]) {
+          least = Math.min(least, burden[paint][well]);
+        }
+      }
+      rowLeast[paint] = least;
+      sum += least;
+    }
+    effort += (long) (free.length - next) * size;
+    for (int well = 0; well < size && sum < enough; well++) {
+      if (places[well] < 0) {
         double least = Double.POSITIVE_INFINITY;
-        for (int well = 0; well < size && least > 0; well++) {
-          if (places[well] < 0 && kind[paint] == kind[well]) {
-            least = Math.min(least, added(places, well, paint));
+        for (int i = next; i < free.length; i++) {
+          int paint = free[i];
+          if (kind[paint] == kind[well]) {
+            least = Math.min(least, burden[paint][well] - rowLeast[paint]);
           }
         }
         sum += least;

@@ -13,8 +13,9 @@ import org.panwright.kit.Aim;
  * @param dabs ids of the paints for dabs: those of which least is used up
  * @param worth 0..1; 1 would be as good as all allowed paints together
  * @param byAim how much each aim adds to the worth
- * @param bound no lineup that keeps to the conditions is worth more than this
- * @param provenBest whether none is worth more than this one
+ * @param bound no lineup that keeps to the conditions, and differs enough from the proposals before
+ *     it, is worth more than this
+ * @param provenBest whether no such lineup is worth more than this one
  * @param ring its hue ring
  * @param reach its reach
  * @param darkest its darkest dry mix

@@ -143,7 +143,7 @@ final class Choose implements Command {
       Proposal proposal = choice.proposals().get(i);
       lines.add("");
       lines.add(ChooseWords.heading(i + 1) + ": " + ChooseWords.paints(proposal, kit));
-      lines.add("  " + ChooseWords.worth(proposal));
+      lines.add("  " + ChooseWords.worth(choice, i));
       lines.add("  " + ChooseWords.parts(proposal));
       lines.add("  " + ChooseWords.darkest(proposal));
       if (i == 0) {

@@ -86,15 +86,30 @@ public final class ChooseWords {
     return group.name().toLowerCase(Locale.ROOT);
   }
 
-  /** How good a proposal is and how sure that is. */
-  public static String worth(Proposal proposal) {
+  /**
+   * How good a proposal is and how sure it is that none is better.
+   *
+   * @param index 0 for the best
+   */
+  public static String worth(Choice choice, int index) {
+    Proposal proposal = choice.proposals().get(index);
     String worth = "Worth %.1f of 100".formatted(100 * proposal.worth());
+    String differs =
+        "that differs from those above in %d %s or more"
+            .formatted(choice.apart(), choice.apart() == 1 ? "paint" : "paints");
     if (proposal.provenBest()) {
-      return worth + ", and no lineup under these conditions is worth more.";
+      return index == 0
+          ? worth + ", and no lineup under these conditions is worth more."
+          : worth + ", and none %s is worth more.".formatted(differs);
     }
-    return worth
-        + ("; no lineup under these conditions can be worth more than %.1f."
-            .formatted(100 * proposal.bound()));
+    if (index > 0) {
+      return worth + ": the best found %s, not proven.".formatted(differs);
+    }
+    return choice.considered() < choice.allowed()
+        ? worth + ": the best found of the paints looked at, not proven."
+        : worth
+            + ": the best found, not proven. At most %.1f is possible; on shelves of 48 paints tried for it, a search a hundred times as long found nothing better."
+                .formatted(100 * proposal.bound());
   }
 
   /** Each aim's part of the worth, for example "clean hues 33.1". */

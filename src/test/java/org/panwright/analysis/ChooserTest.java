@@ -15,6 +15,8 @@ import org.panwright.kit.PaintRules;
 import org.panwright.paint.Lightfastness;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
+import org.panwright.paint.PigmentName;
+import org.panwright.paint.PigmentShare;
 
 class ChooserTest {
   private static final List<String> CODES =
@@ -59,6 +61,58 @@ class ChooserTest {
     assertThat(best.bound()).isEqualTo(best.worth());
     assertThat(choice.proposals()).allMatch(proposal -> proposal.worth() <= best.bound());
     assertThat(best.reasons()).allMatch(reason -> reason.insteadLost() >= -1e-12);
+  }
+
+  /** Each proposal against every lineup of four of nine that differs enough from those before. */
+  @Test
+  void eachProposalIsTheBestThatDiffersFromThoseBefore() {
+    List<String> nine = CODES.subList(0, 9);
+    Kit kit = Lineups.kit(Lineups.paints(nine.toArray(String[]::new)), 4);
+    Choice choice = chooser.choose(kit, Conditions.of(4, 0), () -> false, p -> {});
+    assertThat(choice.proposals()).hasSize(3).allMatch(Proposal::provenBest);
+    for (int i = 0; i < 3; i++) {
+      List<Proposal> before = choice.proposals().subList(0, i);
+      double best =
+          fours(nine).stream()
+              .filter(
+                  four ->
+                      before.stream().allMatch(p -> 4 - common(p.paints(), four) >= choice.apart()))
+              .mapToDouble(four -> worth(kit, four))
+              .max()
+              .orElseThrow();
+      assertThat(choice.proposals().get(i).worth()).isEqualTo(best);
+      assertThat(choice.proposals().get(i).bound()).isEqualTo(best);
+    }
+  }
+
+  /** All rules together, against every lineup of four that keeps to them. */
+  @Test
+  void allRulesTogetherLeaveTheBestThatKeepsToThem() {
+    List<Paint> shelf = new ArrayList<>(Lineups.paints(CODES.toArray(String[]::new)));
+    shelf.add(Lineups.paint("PR255", Ownership.WISHED));
+    shelf.add(Lineups.paint("PY1"));
+    Kit kit = Lineups.kit(shelf, 4);
+    Conditions conditions =
+        Conditions.of(3, 1)
+            .withMust(Set.of("PB29"))
+            .withNever(Set.of("PG7", "PB15:3", "PY154", "PO73", "PV19", "PY43"))
+            .withMostOfAGroup(Optional.of(1))
+            .withRules(new PaintRules(true, true, true, Optional.of(Lightfastness.II)));
+    Choice choice = chooser.choose(kit, conditions, () -> false, p -> {});
+    Proposal best = choice.proposals().get(0);
+
+    // PR108 holds cadmium, PY1 fades, PR255 is not owned, PB28 is a second blue (common practice).
+    assertThat(best.paints())
+        .contains("PB29")
+        .doesNotContain("PR108", "PY1", "PR255", "PB28", "PG7")
+        .hasSize(4);
+    assertThat(best.provenBest()).isTrue();
+    List<String> allowed = List.of("PB29", "PY175", "PY65", "PR254", "PR122", "PV23", "PBr7");
+    for (List<String> four : fours(allowed)) {
+      Choice one = chooser.choose(kit, conditions.withMust(Set.copyOf(four)), () -> false, p -> {});
+      boolean keeps = four.contains("PB29") && one.contradictions().isEmpty();
+      assertThat(keeps && one.proposals().get(0).worth() > best.worth() + 1e-12).isFalse();
+    }
   }
 
   @Test
@@ -118,6 +172,47 @@ class ChooserTest {
         .containsExactly(new Contradiction.MustHoldsCadmium("PR108"));
   }
 
+  /** PY1 fades (ASTM D4303 category III or worse: common practice). */
+  @Test
+  void severalContradictionsAreAllTold() {
+    Paint mixed = mixed("mixed", "PG7", 0.5, "PY154");
+    Kit kit = Lineups.kit(List.of(mixed, Lineups.paint("PY1"), Lineups.paint("PB29")), 2);
+    Conditions conditions =
+        Conditions.of(2, 0)
+            .withMust(Set.of("mixed", "PY1", "PB29"))
+            .withNever(Set.of("PB29"))
+            .withRules(new PaintRules(true, true, true, Optional.of(Lightfastness.II)));
+    List<Contradiction> told =
+        chooser.choose(kit, conditions, () -> false, p -> {}).contradictions();
+
+    assertThat(told)
+        .contains(
+            new Contradiction.MustIsMixed("mixed"),
+            new Contradiction.MustAndNever("PB29"),
+            new Contradiction.MoreMustsThanPlaces(3, 2),
+            new Contradiction.TooFewAllowed(0, 3, 2))
+        .anyMatch(c -> c instanceof Contradiction.MustFades fades && fades.paintId().equals("PY1"));
+  }
+
+  /** Fifty yellows that all differ a little and ten blues all alike: a limit of six needs six. */
+  @Test
+  void aLimitOnGroupsIsKeptOnAVeryLargeShelfToo() {
+    List<Paint> shelf = new ArrayList<>();
+    for (int i = 0; i < 50; i++) {
+      shelf.add(mixed("yellow" + i, "PY154", (i + 1) / 60.0, "PY65"));
+    }
+    for (int i = 0; i < 10; i++) {
+      shelf.add(Lineups.paint("PB29").withId("blue" + i));
+    }
+    Conditions conditions = Conditions.of(8, 0).withMostOfAGroup(Optional.of(4));
+    Choice choice = chooser.choose(Lineups.kit(shelf, 8), conditions, () -> false, p -> {});
+
+    assertThat(choice.contradictions()).isEmpty();
+    assertThat(choice.proposals().get(0).paints())
+        .filteredOn(id -> id.startsWith("blue"))
+        .hasSize(4);
+  }
+
   @Test
   void aPaintThatIsNotOwnedMustBeAllowedFirst() {
     List<Paint> shelf = List.of(Lineups.paint("PB29"), Lineups.paint("PG7", Ownership.WISHED));
@@ -174,6 +269,41 @@ class ChooserTest {
   void aChoiceNoLongerWantedStops() {
     assertThatThrownBy(() -> chooser.choose(kit(), Conditions.of(6, 0), () -> true, p -> {}))
         .isInstanceOf(CancellationException.class);
+  }
+
+  private static Paint mixed(String id, String first, double share, String second) {
+    List<PigmentShare> shares =
+        List.of(
+            new PigmentShare(PigmentName.parse(first), share),
+            new PigmentShare(PigmentName.parse(second), 1 - share));
+    return new Paint(
+        id, id, "", shares, Lineups.paint(first).handling(), Ownership.OWNED, Optional.empty(), "");
+  }
+
+  private static List<List<String>> fours(List<String> of) {
+    List<List<String>> fours = new ArrayList<>();
+    for (int set = 0; set < 1 << of.size(); set++) {
+      if (Integer.bitCount(set) == 4) {
+        List<String> four = new ArrayList<>();
+        for (int i = 0; i < of.size(); i++) {
+          if ((set >>> i & 1) != 0) {
+            four.add(of.get(i));
+          }
+        }
+        fours.add(four);
+      }
+    }
+    return fours;
+  }
+
+  private static long common(List<String> one, List<String> other) {
+    return one.stream().filter(other::contains).count();
+  }
+
+  /** The worth of one lineup: the choice that has no choice. */
+  private double worth(Kit kit, List<String> paints) {
+    Conditions only = Conditions.of(paints.size(), 0).withMust(Set.copyOf(paints));
+    return chooser.choose(kit, only, () -> false, p -> {}).proposals().get(0).worth();
   }
 
   private Choice choose(Conditions conditions) {

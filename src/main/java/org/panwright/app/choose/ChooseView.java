@@ -158,8 +158,7 @@ public final class ChooseView extends BorderPane {
           .add(
               new ProposalCard(
                   number,
-                  proposal,
-                  all.get(0),
+                  chosen.get().choice(),
                   kit,
                   tones,
                   model.looked(),

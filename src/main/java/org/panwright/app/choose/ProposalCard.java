@@ -14,6 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.panwright.analysis.Choice;
 import org.panwright.analysis.Comparison;
 import org.panwright.analysis.Judgement;
 import org.panwright.analysis.Proposal;
@@ -36,12 +37,13 @@ final class ProposalCard extends VBox {
 
   ProposalCard(
       int number,
-      Proposal proposal,
-      Proposal best,
+      Choice choice,
       Kit kit,
       ToneBook tones,
       Optional<Judgement> looked,
       Runnable make) {
+    Proposal proposal = choice.proposals().get(number - 1);
+    Proposal best = choice.proposals().get(0);
     getStyleClass().add("proposal");
     Label heading = new Label(ChooseWords.heading(number));
     heading.getStyleClass().add("pane-title");
@@ -50,7 +52,7 @@ final class ProposalCard extends VBox {
     Button button = new Button(ChooseViewWords.MAKE);
     button.setOnAction(event -> make.run());
     HBox head = new HBox(8, heading, space, button);
-    VBox words = new VBox(6, Sentence.of(ChooseWords.worth(proposal)));
+    VBox words = new VBox(6, Sentence.of(ChooseWords.worth(choice, number - 1)));
     words.getChildren().add(soft(ChooseWords.parts(proposal)));
     words.getChildren().add(soft(ChooseWords.darkest(proposal)));
     if (number > 1) {
