@@ -120,8 +120,8 @@ class ArrangerTest {
   /** Beyond the exact method the bound must still hold: against the exact cost of the same pins. */
   @Test
   void beyondTheExactMethodTheBoundIsThatOfThePins() {
-    double[] keys = new Random(9).doubles(17).toArray();
-    boolean[] pinned = new boolean[17];
+    double[] keys = new Random(9).doubles(18).toArray();
+    boolean[] pinned = new boolean[18];
     pinned[3] = true;
     ChainOrder.Laid laid = ChainOrder.lay(keys, pinned);
 
