@@ -8,11 +8,12 @@ import java.util.Optional;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.stage.Stage;
+import org.panwright.app.fx.FrameByFrame;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 
 /** A real window that is measured, with files in a folder of its own. */
-record MeasuredWindow(Stage stage, Workbench workbench) {
+record MeasuredWindow(Stage stage, Workbench workbench, FrameByFrame frames) {
   /** So many pulses without work in a row are calm. */
   private static final int CALM_PULSES = 20;
 
@@ -20,7 +21,9 @@ record MeasuredWindow(Stage stage, Workbench workbench) {
     try {
       Stage stage = new Stage();
       Path folder = Files.createTempDirectory("panwright-thread-times");
-      return new MeasuredWindow(stage, new OpenWindow(stage, folder, demo, file).workbench);
+      FrameByFrame frames = new FrameByFrame();
+      OpenWindow open = new OpenWindow(stage, folder, demo, file, Workers.after(frames));
+      return new MeasuredWindow(stage, open.workbench, frames);
     } catch (IOException failed) {
       throw new UncheckedIOException(failed);
     }
@@ -52,7 +55,7 @@ record MeasuredWindow(Stage stage, Workbench workbench) {
 
       @Override
       public void handle(long now) {
-        calm = workbench.isSettled() ? calm + 1 : 0;
+        calm = workbench.isSettled() && frames.isDone() ? calm + 1 : 0;
         if (calm > CALM_PULSES) {
           stop();
           Platform.runLater(then);

@@ -23,7 +23,7 @@ import org.panwright.store.SettingsFile;
 final class OpenWindow implements AutoCloseable {
   static final PigmentLibrary LIBRARY = PigmentLibraryReader.read();
 
-  private final Workers workers = new Workers();
+  private final Workers workers;
   private final SettingsFile settings;
   final Workbench workbench;
 
@@ -33,6 +33,12 @@ final class OpenWindow implements AutoCloseable {
    * @param file the kit to open, if any
    */
   OpenWindow(Stage stage, Path folder, Kit demo, Optional<Path> file) {
+    this(stage, folder, demo, file, new Workers());
+  }
+
+  /** Shows it, with workers of the caller's. */
+  OpenWindow(Stage stage, Path folder, Kit demo, Optional<Path> file, Workers workers) {
+    this.workers = workers;
     settings = new SettingsFile(folder.resolve("settings.json"));
     Looks looks = new Looks(Theme.LIGHT);
     WindowDialogs dialogs = new WindowDialogs(stage, looks);

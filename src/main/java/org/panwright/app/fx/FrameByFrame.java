@@ -6,27 +6,27 @@ import java.util.concurrent.Executor;
 import javafx.animation.AnimationTimer;
 
 /**
- * Does one piece of work a frame, in the order asked for, beginning once the first frame is on the
- * screen; when there is nothing left it does work at once. For the JavaFX thread.
+ * Does pieces of work in the order asked for, as many in a frame as leave room for the toolkit to
+ * style and lay out what they built. It begins once the first frame is on the screen; later work
+ * begins in the frame after the one that shows what is there when it is asked for. For the JavaFX
+ * thread.
  *
- * <p>Pieces of the window that can come a moment later are built by it, so that no frame waits for
+ * <p>Parts of the window that can come a moment later are built by it, so that no frame waits for
  * all of them.
  */
 public final class FrameByFrame implements Executor {
   /** The pulse after which the first frame is surely on the screen. */
   private static final int FIRST_SHOWN = 3;
 
+  /** In a frame no further piece is begun after so long; its 16 ms are for style and layout too. */
+  private static final long ROOM_NANOS = 3_000_000;
+
   private final Queue<Runnable> waiting = new ArrayDeque<>();
-  private int pulses;
-  private boolean isDone;
+  private int pulsesToSkip = FIRST_SHOWN - 1;
   private AnimationTimer timer;
 
   @Override
   public void execute(Runnable work) {
-    if (isDone) {
-      work.run();
-      return;
-    }
     waiting.add(work);
     if (timer == null) {
       timer =
@@ -40,15 +40,23 @@ public final class FrameByFrame implements Executor {
     timer.start();
   }
 
+  /** Whether nothing is left to do. */
+  public boolean isDone() {
+    return waiting.isEmpty();
+  }
+
   private void beat() {
-    pulses++;
-    if (pulses < FIRST_SHOWN) {
+    if (pulsesToSkip > 0) {
+      pulsesToSkip--;
       return;
     }
-    waiting.remove().run();
-    isDone = waiting.isEmpty();
-    if (isDone) {
+    long end = System.nanoTime() + ROOM_NANOS;
+    while (!waiting.isEmpty() && System.nanoTime() < end) {
+      waiting.remove().run();
+    }
+    if (waiting.isEmpty()) {
       timer.stop();
+      pulsesToSkip = 1;
     }
   }
 }

@@ -8,6 +8,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.Scene;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
@@ -26,6 +27,7 @@ final class Places {
   private final Map<Place, Parent> built = new HashMap<>();
   private final StackPane ground = new StackPane();
   private final HBox strip = new HBox();
+  private final Runnable enter = this::enter;
 
   Places(List<Place> places) {
     this.places = List.copyOf(places);
@@ -96,12 +98,23 @@ final class Places {
         ground.getScene() != null
             && ground.getScene().getFocusOwner() != null
             && FirstField.isWithin(ground.getScene().getFocusOwner(), ground);
-    Parent view = built.computeIfAbsent(place, p -> p.build().get());
-    ground.getChildren().setAll(view);
     if (takesKeyboard) {
-      // A view just built has its parts only once its skins are there.
-      view.applyCss();
-      FirstField.of(view).ifPresent(Node::requestFocus);
+      ground.requestFocus();
+      ground.getScene().addPostLayoutPulseListener(enter);
+    }
+    ground.getChildren().setAll(built.computeIfAbsent(place, p -> p.build().get()));
+  }
+
+  /**
+   * Gives the keyboard, kept by the ground until now, to the first field of the view shown. A view
+   * has its fields only once a pulse has given it its style; styling it earlier would be done
+   * twice.
+   */
+  private void enter() {
+    Scene scene = ground.getScene();
+    scene.removePostLayoutPulseListener(enter);
+    if (ground.equals(scene.getFocusOwner())) {
+      FirstField.of(built.get(shown.get())).ifPresent(Node::requestFocus);
     }
   }
 }
