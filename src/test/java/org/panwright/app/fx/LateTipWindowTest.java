@@ -36,6 +36,8 @@ class LateTipWindowTest {
     sentence = Sentence.of("short");
     column = new SteadyColumn();
     column.getChildren().setAll(sentence);
+    // The window may have another test's size, so the width that breaks the text is the column's.
+    column.setMaxWidth(180);
     stage.setScene(new Scene(new VBox(tipped, column), 200, 300));
     stage.show();
   }
