@@ -77,7 +77,12 @@ final class FurtherViews {
             means.faults()::take);
     settled.add(model::isSettled);
     model.proposeAtFirst();
-    return new ChooseView(model, means.tones(), means.dialogs(), means.editors()::arrangeLineup);
+    return new ChooseView(
+        model,
+        means.tones(),
+        means.dialogs(),
+        means.editors()::arrangeLineup,
+        means.workers().later());
   }
 
   private CompareView compare() {
@@ -103,7 +108,8 @@ final class FurtherViews {
         means.tones(),
         means.dialogs(),
         means.editors()::arrangeLineup,
-        means.editors()::openPlan);
+        means.editors()::openPlan,
+        means.workers().later());
   }
 
   private PageView paint() {
@@ -116,7 +122,7 @@ final class FurtherViews {
             Platform::runLater,
             means.faults()::take);
     settled.add(model::isSettled);
-    return new PageView(model, means.dialogs());
+    return new PageView(model, means.dialogs(), means.workers().later());
   }
 
   private SwatchesView swatches() {
@@ -147,7 +153,7 @@ final class FurtherViews {
             Platform::runLater,
             means.faults()::take);
     settled.add(model::isSettled);
-    return new OutingView(model);
+    return new OutingView(model, means.workers().later());
   }
 
   private PapersView papers() {
@@ -162,7 +168,7 @@ final class FurtherViews {
             Platform::runLater,
             means.faults()::take);
     settled.add(model::isSettled);
-    return new PapersView(model, means.dialogs());
+    return new PapersView(model, means.dialogs(), means.workers().later());
   }
 
   private FillView fill() {
@@ -175,6 +181,6 @@ final class FurtherViews {
             Platform::runLater,
             means.faults()::take);
     settled.add(model::isSettled);
-    return new FillView(model, means.session(), means.dialogs());
+    return new FillView(model, means.session(), means.dialogs(), means.workers().later());
   }
 }

@@ -8,11 +8,14 @@ import org.panwright.app.chart.ChartSide;
 import org.panwright.app.spots.SpotsModel;
 import org.panwright.app.spots.SpotsSide;
 import org.panwright.app.swatches.BlankSheet;
+import org.panwright.app.swatches.LateWay;
 import org.panwright.app.swatches.Learning;
 import org.panwright.app.swatches.PictureModel;
 import org.panwright.app.swatches.SheetModel;
 import org.panwright.app.swatches.SheetSide;
 import org.panwright.app.swatches.SwatchesView;
+import org.panwright.words.ChartReadingWords;
+import org.panwright.words.SpotsWords;
 
 /** Puts the view of swatches together from the ways of reading them. */
 final class SwatchesDesk {
@@ -60,9 +63,10 @@ final class SwatchesDesk {
             pictures,
             List.of(
                 new SheetSide(sheet, blank, means.dialogs()),
-                new ChartSide(chart),
-                new SpotsSide(spots)),
-            means.dialogs());
+                new LateWay(ChartReadingWords.NAME, () -> new ChartSide(chart)),
+                new LateWay(SpotsWords.NAME, () -> new SpotsSide(spots))),
+            means.dialogs(),
+            means.workers().later());
   }
 
   /** The view. */

@@ -2,6 +2,7 @@ package org.panwright.app.choose;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -10,6 +11,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.panwright.analysis.Choice;
 import org.panwright.analysis.Chooser;
 import org.panwright.analysis.Judgement;
 import org.panwright.analysis.Proposal;
@@ -27,9 +29,13 @@ import org.panwright.words.ChooseWords;
 
 /** Conditions on the left, proposals on the right. */
 public final class ChooseView extends BorderPane {
+  /** What stands above the proposals: whether they are outdated, and what was looked at. */
+  private static final int ABOVE = 2;
+
   private final ChooseModel model;
   private final ToneBook tones;
   private final Dialogs dialogs;
+  private final Executor later;
   private final VBox proposals = new VBox();
   private final Label status = Sentence.of(ChooseViewWords.START);
   private final ProgressBar bar = new ProgressBar(0);
@@ -49,13 +55,16 @@ public final class ChooseView extends BorderPane {
 
   /**
    * @param arrange asks how the lineup looked at is to be laid into its wells
+   * @param later when proposals are built, and conditions below the first
    */
-  public ChooseView(ChooseModel model, ToneBook tones, Dialogs dialogs, Runnable arrange) {
+  public ChooseView(
+      ChooseModel model, ToneBook tones, Dialogs dialogs, Runnable arrange, Executor later) {
     this.model = model;
     this.tones = tones;
     this.dialogs = dialogs;
+    this.later = later;
     getStyleClass().addAll("pane", "choose");
-    ConditionsForm form = new ConditionsForm(model);
+    ConditionsForm form = new ConditionsForm(model, later);
     ScrollPane left = new ScrollPane(form);
     left.setFitToWidth(true);
     left.setPrefWidth(340);
@@ -90,6 +99,7 @@ public final class ChooseView extends BorderPane {
     model.progressProperty().addListener(told -> tell());
     model.session().judgementProperty().addListener(judged -> showAgain());
     model.wishesProperty().addListener(asked -> tellChanges());
+    proposals.getChildren().setAll(changed, status);
     changed.managedProperty().bind(changed.visibleProperty());
     show();
   }
@@ -126,16 +136,17 @@ public final class ChooseView extends BorderPane {
   }
 
   private void show() {
-    proposals.getChildren().setAll(changed, status);
     shownAgainst = model.looked().map(Against::of);
     tellChanges();
     Optional<ChooseModel.Chosen> chosen = model.chosenProperty().get();
     if (chosen.isEmpty()) {
+      proposals.getChildren().setAll(changed, status);
       return;
     }
     Kit kit = chosen.get().kit();
     if (!chosen.get().choice().contradictions().isEmpty()) {
       status.setText("");
+      proposals.getChildren().setAll(changed, status);
       chosen
           .get()
           .choice()
@@ -149,20 +160,43 @@ public final class ChooseView extends BorderPane {
       return;
     }
     status.setText(ChooseWords.looked(chosen.get().choice()));
-    List<Proposal> all = chosen.get().choice().proposals();
-    for (int i = 0; i < all.size(); i++) {
-      int number = i + 1;
-      Proposal proposal = all.get(i);
-      proposals
-          .getChildren()
-          .add(
-              new ProposalCard(
-                  number,
-                  chosen.get().choice(),
-                  kit,
-                  tones,
-                  model.looked(),
-                  () -> make(proposal, number)));
+    Choice choice = chosen.get().choice();
+    int count = choice.proposals().size();
+    if (!(proposals.getChildren().get(proposals.getChildren().size() - 1)
+        instanceof ProposalCard)) {
+      proposals.getChildren().setAll(changed, status);
+    }
+    Optional<Against> against = shownAgainst;
+    for (int i = 0; i < count; i++) {
+      int place = i;
+      later.execute(
+          () -> {
+            if (model.chosenProperty().get().equals(chosen) && shownAgainst.equals(against)) {
+              put(kit, choice, place);
+            }
+          });
+    }
+    int end = ABOVE + count;
+    if (proposals.getChildren().size() > end) {
+      proposals.getChildren().remove(end, proposals.getChildren().size());
+    }
+  }
+
+  /** Shows a proposal, in the place of the one before it if there is one. */
+  private void put(Kit kit, Choice choice, int place) {
+    int number = place + 1;
+    ProposalCard card =
+        new ProposalCard(
+            number,
+            choice,
+            kit,
+            tones,
+            model.looked(),
+            () -> make(choice.proposals().get(place), number));
+    if (ABOVE + place < proposals.getChildren().size()) {
+      proposals.getChildren().set(ABOVE + place, card);
+    } else {
+      proposals.getChildren().add(card);
     }
   }
 

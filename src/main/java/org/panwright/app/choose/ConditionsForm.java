@@ -3,9 +3,11 @@ package org.panwright.app.choose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.function.UnaryOperator;
+import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -38,21 +40,35 @@ final class ConditionsForm extends VBox {
   private final List<Runnable> fields = new ArrayList<>();
   private boolean following;
 
-  ConditionsForm(ChooseModel model) {
+  /**
+   * @param later when what is below the first fields is built
+   */
+  ConditionsForm(ChooseModel model, Executor later) {
     this.model = model;
     getStyleClass().add("choose-conditions");
     Label title = new Label(ChooseViewWords.TITLE);
     title.getStyleClass().add("title");
     Label purpose = Sentence.of(ChooseViewWords.PURPOSE, "soft");
+    getChildren().setAll(title, purpose, numbers());
+    later.execute(() -> add(rules()));
+    later.execute(() -> add(heading(ChooseViewWords.WEIGHTS), weights()));
+    later.execute(this::addPaints);
+    model.wishesProperty().addListener(changed -> follow());
+    model.session().historyProperty().addListener(changed -> follow());
+    follow();
+  }
+
+  private void add(Node... parts) {
+    getChildren().addAll(parts);
+    follow();
+  }
+
+  private void addPaints() {
     WishList paints = new WishList(model);
     Label heading = heading(ChooseViewWords.PAINTS);
     heading.setLabelFor(paints);
     paints.setTooltip(new Tooltip(ChooseViewWords.PAINTS_HELP));
-    getChildren().setAll(title, purpose, numbers(), rules(), heading(ChooseViewWords.WEIGHTS));
-    getChildren().addAll(weights(), heading, paints);
-    model.wishesProperty().addListener(changed -> follow());
-    model.session().historyProperty().addListener(changed -> follow());
-    follow();
+    add(heading, paints);
   }
 
   private static Label heading(String text) {

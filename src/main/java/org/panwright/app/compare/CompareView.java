@@ -2,6 +2,7 @@ package org.panwright.app.compare;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -38,11 +39,17 @@ public final class CompareView extends BorderPane {
   private final Label nothing = Sentence.of(CompareWords.NOTHING, "empty-hint");
   private final ComparedSide side;
   private final GridPane both = new GridPane();
-  private final PagePane sheet;
+  private final Dialogs dialogs;
+  private Optional<PagePane> sheet = Optional.empty();
+  private final Executor later;
+  private boolean isLaid;
+  private boolean isBegun;
+  private boolean isWhole;
 
   /**
    * @param arrange asks how the lineup looked at is to be laid into its wells
    * @param open shows what is picked large
+   * @param later when what is below the bar is put in
    */
   public CompareView(
       CompareModel model,
@@ -50,9 +57,12 @@ public final class CompareView extends BorderPane {
       ToneBook tones,
       Dialogs dialogs,
       Runnable arrange,
-      Runnable open) {
+      Runnable open,
+      Executor later) {
     this.model = model;
     this.page = page;
+    this.dialogs = dialogs;
+    this.later = later;
     this.tones = tones;
     picked = new PickedCell(model);
     firstBox = new StillBox(picked::pick);
@@ -60,11 +70,15 @@ public final class CompareView extends BorderPane {
     firstGrid = new AlignedGrid(picked, open, this::tell);
     secondGrid = new AlignedGrid(picked, open, this::tell);
     side = new ComparedSide(model.session(), open);
-    sheet = new PagePane(page, dialogs);
     getStyleClass().addAll("pane", "compare");
     setTop(new CompareBar(model, page, arrange));
-    layBoth(open);
-    setRight(side);
+    later.execute(() -> setRight(side));
+    later.execute(
+        () -> {
+          layBoth(open);
+          isLaid = true;
+          showCentre();
+        });
     model.comparedProperty().addListener(changed -> show());
     model.session().selectionProperty().addListener(changed -> mark());
     page.lookedProperty().addListener(changed -> showCentre());
@@ -108,29 +122,78 @@ public final class CompareView extends BorderPane {
     both.getStyleClass().add("compare-both");
   }
 
+  /** The first two compared come in one after the other; later ones take their places at once. */
   private void show() {
-    Optional<Compared> compared = model.comparedProperty().get();
     showCentre();
-    side.show(compared);
-    if (compared.isEmpty()) {
-      return;
+    if (model.comparedProperty().get().isEmpty() || isWhole) {
+      showSide();
+      showFirst();
+      showSecond();
+    } else if (!isBegun) {
+      isBegun = true;
+      Optional<Compared> first = model.comparedProperty().get();
+      later.execute(this::showSide);
+      later.execute(this::showFirst);
+      later.execute(this::showSecond);
+      later.execute(
+          () -> {
+            isWhole = true;
+            if (!model.comparedProperty().get().equals(first)) {
+              show();
+            }
+          });
     }
-    Compared shown = compared.get();
+  }
+
+  private void showSide() {
+    side.show(model.comparedProperty().get());
+  }
+
+  private void showFirst() {
+    model
+        .comparedProperty()
+        .get()
+        .ifPresent(
+            shown -> {
+              Kit kit = shown.ofFirst().kit();
+              firstName.setText(shown.first().label());
+              firstBox.show(Optional.of(BoxPicture.of(kit, shown.first().lineup(), tones)));
+              firstGrid.show(shown.firstCells(), paints(shown));
+              mark();
+            });
+  }
+
+  private void showSecond() {
+    model
+        .comparedProperty()
+        .get()
+        .ifPresent(
+            shown -> {
+              Kit kit = shown.ofFirst().kit();
+              secondName.setText(shown.second().label());
+              secondBox.show(Optional.of(BoxPicture.of(kit, shown.second().lineup(), tones)));
+              secondGrid.show(shown.secondCells(), paints(shown));
+              mark();
+            });
+  }
+
+  private static List<Paint> paints(Compared shown) {
     Kit kit = shown.ofFirst().kit();
-    firstName.setText(shown.first().label());
-    secondName.setText(shown.second().label());
-    firstBox.show(Optional.of(BoxPicture.of(kit, shown.first().lineup(), tones)));
-    secondBox.show(Optional.of(BoxPicture.of(kit, shown.second().lineup(), tones)));
-    List<Paint> paints =
-        shown.paints().stream().flatMap(id -> kit.shelf().find(id).stream()).toList();
-    firstGrid.show(shown.firstCells(), paints);
-    secondGrid.show(shown.secondCells(), paints);
-    mark();
+    return shown.paints().stream().flatMap(id -> kit.shelf().find(id).stream()).toList();
   }
 
   private void showCentre() {
     boolean isCompared = model.comparedProperty().get().isPresent();
-    setCenter(!isCompared ? nothing : page.lookedProperty().get() ? sheet : both);
+    if (isLaid) {
+      setCenter(!isCompared ? nothing : page.lookedProperty().get() ? sheet() : both);
+    }
+  }
+
+  private PagePane sheet() {
+    if (sheet.isEmpty()) {
+      sheet = Optional.of(new PagePane(page, dialogs));
+    }
+    return sheet.get();
   }
 
   /** What is picked is marked on both sides. */

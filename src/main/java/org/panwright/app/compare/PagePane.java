@@ -32,8 +32,10 @@ final class PagePane extends BorderPane {
     this.page = page;
     this.dialogs = dialogs;
     SheetDesk desk = new SheetDesk();
-    page.papersProperty()
-        .addListener((o, before, now) -> desk.show(now.map(Papers::sheets).orElse(List.of())));
+    Runnable show =
+        () -> desk.show(page.papersProperty().get().map(Papers::sheets).orElse(List.of()));
+    page.papersProperty().addListener(changed -> show.run());
+    show.run();
     ChoiceBox<PaperFormat> formats = new ChoiceBox<>();
     formats.getItems().setAll(PaperFormat.values());
     formats.setConverter(new ByLabel<>(format -> PaperWords.format(format.name())));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -28,12 +29,15 @@ public final class FillView extends VBox {
   private final Map<String, Node> built = new HashMap<>();
   private final List<Runnable> shown = new ArrayList<>();
 
-  public FillView(FillModel model, Session session, Dialogs dialogs) {
+  /**
+   * @param later when the part shown first is built
+   */
+  public FillView(FillModel model, Session session, Dialogs dialogs, Executor later) {
     getStyleClass().add("fill-view");
     strip.getStyleClass().addAll("joined", "fill-parts");
     strip.setAccessibleText(FillViewWords.PARTS);
     List<ToggleButton> buttons = new ArrayList<>();
-    buttons.add(part(FillViewWords.PLAN, () -> new PlanPart(model), PlanPart::show));
+    buttons.add(part(FillViewWords.PLAN, () -> new PlanPart(model, later), PlanPart::show));
     buttons.add(part(FillViewWords.TUBES, () -> new TubesPart(model, dialogs), TubesPart::show));
     buttons.add(part(FillViewWords.WHERE, () -> new WherePart(model), WherePart::show));
     buttons.add(part(FillViewWords.PANS, () -> new PansPart(model, dialogs), PansPart::show));
@@ -42,11 +46,19 @@ public final class FillView extends VBox {
     strip.getChildren().setAll(buttons);
     VBox.setVgrow(ground, Priority.ALWAYS);
     getChildren().setAll(strip, ground);
-    buttons.get(0).fire();
+    group.selectToggle(buttons.get(0));
+    later.execute(() -> showFirst(buttons.get(0)));
     session.historyProperty().addListener(changed -> show());
     model.planProperty().addListener(changed -> show());
     model.furtherProperty().addListener(changed -> show());
     sceneProperty().addListener((property, before, now) -> model.setShown(now != null));
+  }
+
+  /** Shows the first part, unless another was asked for meanwhile. */
+  private void showFirst(ToggleButton first) {
+    if (first.isSelected()) {
+      first.fire();
+    }
   }
 
   private <P extends Node> ToggleButton part(String name, Supplier<P> content, Consumer<P> show) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.ObservableList;
@@ -24,6 +25,7 @@ import javafx.scene.layout.VBox;
 import org.panwright.analysis.FillPlan;
 import org.panwright.analysis.PlannedWell;
 import org.panwright.analysis.Sharing;
+import org.panwright.app.fx.BuiltLater;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Box;
@@ -43,8 +45,14 @@ final class PlanPart extends VBox {
   private final Label summary = Sentence.of("");
   private final VBox beside = new VBox(6);
   private final TextTable<PlannedWell> wells;
+  private boolean hasRows;
+  private boolean hasSide;
+  private Optional<Kit> wellsOf = Optional.empty();
 
-  PlanPart(FillModel model) {
+  /**
+   * @param later when the table gets its place, and then what stands beside it
+   */
+  PlanPart(FillModel model, Executor later) {
     super(12);
     this.model = model;
     getStyleClass().add("fill-part");
@@ -67,20 +75,40 @@ final class PlanPart extends VBox {
                 w -> w.layers().dryingDays(),
                 w -> w.givenMl() > 0 ? FillWords.days(w.layers().dryingDays()) : "–")
             .words(FillViewWords.REMARK, 180, this::remark);
+    wells.getPlaceholder().setVisible(false);
     wells.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
-    VBox middle = new VBox(10, summary, wells, bar());
-    VBox.setVgrow(wells, Priority.ALWAYS);
+    BuiltLater middle = new BuiltLater(later, this::middle);
     HBox.setHgrow(middle, Priority.ALWAYS);
     middle.setMinWidth(0);
-    ScrollPane right = new ScrollPane(beside);
-    right.setFitToWidth(true);
-    right.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    BuiltLater right = new BuiltLater(later, this::right);
     right.setMinWidth(235);
     right.setPrefWidth(270);
     HBox body = new HBox(16, middle, right);
     VBox.setVgrow(body, Priority.ALWAYS);
     getChildren().setAll(choices(), body);
+    later.execute(this::fillTable);
     day.setText(model.today().toString());
+  }
+
+  /** The rows come once the table with its heads is there, which says until then nothing. */
+  private void fillTable() {
+    hasRows = true;
+    showWells(model.kit(), model.planProperty().get());
+    wells.getPlaceholder().setVisible(true);
+  }
+
+  private VBox middle() {
+    VBox.setVgrow(wells, Priority.ALWAYS);
+    return new VBox(10, summary, wells, bar());
+  }
+
+  private ScrollPane right() {
+    ScrollPane right = new ScrollPane(beside);
+    right.setFitToWidth(true);
+    right.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    hasSide = true;
+    showBeside(model.kit(), model.planProperty().get());
+    return right;
   }
 
   /** Shows the kit as it is now. */
@@ -89,13 +117,23 @@ final class PlanPart extends VBox {
     showLineups(kit);
     FillPlan plan = model.planProperty().get();
     summary.setText(String.join(" ", FillWords.summary(plan, kit)));
+    sharing.setValue(model.sharingProperty().get());
+    if (hasRows) {
+      showWells(kit, plan);
+    }
+    if (hasSide) {
+      showBeside(kit, plan);
+    }
+  }
+
+  /** The table makes its cells anew only for a kit that may say something else in them. */
+  private void showWells(Kit kit, FillPlan plan) {
     if (!wells.getItems().equals(plan.wells())) {
       wells.getItems().setAll(plan.wells());
-    } else {
+    } else if (!Optional.of(kit).equals(wellsOf)) {
       wells.refresh();
     }
-    sharing.setValue(model.sharingProperty().get());
-    showBeside(kit, plan);
+    wellsOf = Optional.of(kit);
   }
 
   private HBox choices() {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -13,6 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.panwright.app.fx.InPlace;
 import org.panwright.kit.CheckItem;
 import org.panwright.words.OutingWords;
 import org.panwright.words.PackingWords;
@@ -20,16 +22,23 @@ import org.panwright.words.PackingWords;
 /** The check list of the outing looked at. Rows stay while their entry does, so focus stays too. */
 final class CheckListPane extends VBox {
   private final OutingModel outings;
+  private final Executor later;
   private final CheckListModel model;
   private final VBox rows = new VBox();
+  private final HBox adding;
   private final Map<String, CheckRow> byId = new LinkedHashMap<>();
   private final Label packed = new Label();
   private final Button usual = new Button(OutingWords.USUAL_LIST);
   private Optional<String> shownOuting = Optional.empty();
 
-  CheckListPane(OutingModel outings) {
+  /**
+   * @param later when rows are built
+   */
+  CheckListPane(OutingModel outings, Executor later) {
     this.outings = outings;
+    this.later = later;
     model = new CheckListModel(outings);
+    adding = adding(model);
     getStyleClass().addAll("part", "check-list");
     Label title = new Label(PackingWords.CHECK_LIST);
     title.getStyleClass().add("pane-title");
@@ -40,13 +49,13 @@ final class CheckListPane extends VBox {
     usual.setOnAction(event -> model.usual());
     HBox head = new HBox(10, title, packed, room, usual);
     head.setAlignment(Pos.BASELINE_LEFT);
-    getChildren().setAll(head, rows, adding());
+    getChildren().setAll(head, rows, adding);
     outings.chosenProperty().addListener(changed -> show());
     outings.packedProperty().addListener(changed -> show());
     show();
   }
 
-  private HBox adding() {
+  private static HBox adding(CheckListModel model) {
     TextField text = new TextField();
     text.setPromptText(OutingWords.ADD_PROMPT);
     text.setAccessibleText(OutingWords.ADD_PROMPT);
@@ -74,18 +83,44 @@ final class CheckListPane extends VBox {
     List<CheckItem> items = model.items();
     byId.keySet().retainAll(items.stream().map(CheckItem::id).toList());
     for (CheckItem item : items) {
-      byId.computeIfAbsent(item.id(), id -> new CheckRow(id, model)).show(item, amount(item));
+      if (byId.containsKey(item.id())) {
+        byId.get(item.id()).show(item, amount(item));
+      } else {
+        later.execute(() -> build(item.id()));
+      }
     }
-    List<Node> wanted = items.stream().map(item -> (Node) byId.get(item.id())).toList();
+    arrange(items);
+    packed.setText(items.isEmpty() ? "" : OutingWords.packed(items));
+    usual.setDisable(model.isUsual());
+  }
+
+  /** Builds the row of an entry, if it is still in the list and has none. */
+  private void build(String id) {
+    List<CheckItem> items = model.items();
+    items.stream()
+        .filter(item -> item.id().equals(id) && !byId.containsKey(id))
+        .findFirst()
+        .ifPresent(
+            item -> {
+              CheckRow row = new CheckRow(id, model);
+              row.show(item, amount(item));
+              byId.put(id, row);
+              arrange(items);
+            });
+  }
+
+  /** The rows there are, in the order of their entries; what lies below waits for the last one. */
+  private void arrange(List<CheckItem> items) {
+    List<CheckRow> wanted =
+        items.stream().map(CheckItem::id).filter(byId::containsKey).map(byId::get).toList();
     if (!rows.getChildren().equals(wanted)) {
       Node focused = getScene() == null ? null : getScene().getFocusOwner();
-      rows.getChildren().setAll(wanted);
+      InPlace.arrange(rows.getChildren(), wanted);
       if (focused != null && focused.getScene() != null) {
         focused.requestFocus();
       }
     }
-    packed.setText(items.isEmpty() ? "" : OutingWords.packed(items));
-    usual.setDisable(model.isUsual());
+    adding.setVisible(wanted.size() == items.size());
   }
 
   private String amount(CheckItem item) {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
@@ -42,7 +43,10 @@ final class OutingForm extends VBox {
   private String shownId = "";
   private boolean following;
 
-  OutingForm(OutingModel model) {
+  /**
+   * @param later when all below the first fields is put in
+   */
+  OutingForm(OutingModel model, Executor later) {
     this.model = model;
     OutingEntries entries = new OutingEntries(model);
     name = new CommittedField(entries::name);
@@ -61,24 +65,30 @@ final class OutingForm extends VBox {
       rates.put(rate, new CommittedField(typed -> entries.rate(typed, rate)));
     }
     whenChosen();
-    getChildren().setAll(plan(), subjectPart(), ratePart());
+    getChildren().setAll(plan(later));
+    later.execute(() -> getChildren().add(subjectPart()));
+    later.execute(() -> getChildren().add(ratePart()));
     model.chosenProperty().addListener(changed -> show());
     show();
   }
 
-  private FormGrid plan() {
+  private FormGrid plan(Executor later) {
     FormGrid form = new FormGrid();
     form.row(OutingWords.NAME, name, name.problemProperty());
     form.row(OutingWords.DATE, new VBox(3, date, dateNote), date.problemProperty());
     form.row(OutingWords.PLACE, place);
     form.row(OutingWords.LINEUP, lineup);
+    date.setAccessibleText(OutingWords.DATE);
+    later.execute(() -> addSheets(form));
+    return form;
+  }
+
+  private void addSheets(FormGrid form) {
     form.row(OutingWords.HOURS, hours, hours.problemProperty());
     form.row(OutingWords.SHEETS, sheets, sheets.problemProperty());
     form.row(OutingWords.SIZE, size);
     form.row(OutingWords.WIDTH, width, width.problemProperty());
     form.row(OutingWords.HEIGHT, height, height.problemProperty());
-    date.setAccessibleText(OutingWords.DATE);
-    return form;
   }
 
   private VBox subjectPart() {

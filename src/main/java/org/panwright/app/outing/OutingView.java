@@ -2,6 +2,7 @@ package org.panwright.app.outing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -11,6 +12,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.panwright.app.fx.BuiltLater;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Outing;
 import org.panwright.words.OutingWords;
@@ -21,13 +23,18 @@ public final class OutingView extends HBox {
   private static final double COLUMN = 500;
 
   private final OutingModel model;
+  private final Executor later;
   private final ListView<Outing> list = new ListView<>();
   private boolean following;
 
-  public OutingView(OutingModel model) {
+  /**
+   * @param later when what is beside the list is built
+   */
+  public OutingView(OutingModel model, Executor later) {
     this.model = model;
+    this.later = later;
     getStyleClass().add("outing-view");
-    ScrollPane form = scrolling(new OutingForm(model));
+    ScrollPane form = scrolling(new BuiltLater(later, () -> new OutingForm(model, later)));
     form.setMinWidth(330);
     form.setPrefWidth(350);
     getChildren().setAll(outings(), form, packing());
@@ -67,8 +74,10 @@ public final class OutingView extends HBox {
   }
 
   private ScrollPane packing() {
-    CheckListPane checks = new CheckListPane(model);
-    NeedsPane needs = new NeedsPane(model);
+    BuiltLater checks = new BuiltLater(later, () -> new CheckListPane(model, later));
+    // Asked for once more when its turn comes, so that it stands behind the rows of the check list.
+    Executor atLast = work -> later.execute(() -> later.execute(work));
+    BuiltLater needs = new BuiltLater(atLast, () -> new NeedsPane(model));
     FlowPane both = new FlowPane(28, 22, checks, needs);
     both.getStyleClass().add("packing");
     ScrollPane scroll = scrolling(both);

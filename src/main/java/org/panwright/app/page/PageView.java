@@ -3,6 +3,7 @@ package org.panwright.app.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,6 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
+import org.panwright.app.fx.BuiltLater;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.Sentence;
 import org.panwright.paint.FormerOptics;
@@ -24,6 +26,8 @@ import org.panwright.words.PaintWords;
 
 /** The page of a paint: swatches on the left, curves and history on the right. */
 public final class PageView extends HBox {
+  private static final double COLUMN = 640;
+
   private final PageModel model;
   private final ComboBox<Paint> chooser = new ComboBox<>();
   private final Label codes = Sentence.of("");
@@ -40,7 +44,10 @@ public final class PageView extends HBox {
   private final VBox history = new VBox();
   private boolean showing;
 
-  public PageView(PageModel model, Dialogs dialogs) {
+  /**
+   * @param later when the curves and the history are put in
+   */
+  public PageView(PageModel model, Dialogs dialogs, Executor later) {
     this.model = model;
     getStyleClass().add("paint-page");
     PageDialogs questions = new PageDialogs(model, dialogs);
@@ -88,16 +95,21 @@ public final class PageView extends HBox {
             remark,
             sides,
             coats);
-    VBox right =
-        new VBox(
-            16,
-            part(PaintPageWords.CURVES, reflectance),
-            part(PaintPageWords.ABSORPTION, constants),
-            residuals,
-            part(PaintPageWords.HISTORY, history));
-    getChildren().setAll(column(left), column(right));
+    BuiltLater right = new BuiltLater(later, () -> column(right()));
+    right.setPrefWidth(COLUMN);
+    HBox.setHgrow(right, Priority.ALWAYS);
+    getChildren().setAll(column(left), right);
     model.pageProperty().addListener((property, before, now) -> show(now));
     show(model.pageProperty().get());
+  }
+
+  private VBox right() {
+    return new VBox(
+        16,
+        part(PaintPageWords.CURVES, reflectance),
+        part(PaintPageWords.ABSORPTION, constants),
+        residuals,
+        part(PaintPageWords.HISTORY, history));
   }
 
   private void show(Optional<PaintPage> page) {
@@ -194,12 +206,12 @@ public final class PageView extends HBox {
     return line;
   }
 
-  private static Node column(VBox content) {
+  private static ScrollPane column(VBox content) {
     content.getStyleClass().add("page-column");
     ScrollPane scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("edge-to-edge");
-    scroll.setPrefWidth(640);
+    scroll.setPrefWidth(COLUMN);
     HBox.setHgrow(scroll, Priority.ALWAYS);
     return scroll;
   }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -16,6 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FileKind;
+import org.panwright.app.fx.BuiltLater;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.FileProblem;
@@ -50,19 +52,23 @@ public final class PapersView extends HBox {
   private final Label status = sentence("paper-status");
   private final Label statusOfAll = sentence("paper-status");
 
-  public PapersView(PapersModel model, Dialogs dialogs) {
+  /**
+   * @param later when the choices about a paper are put in, and its sheets
+   */
+  public PapersView(PapersModel model, Dialogs dialogs, Executor later) {
     this.model = model;
     this.dialogs = dialogs;
     getStyleClass().add("papers-view");
-    HBox.setHgrow(desk, Priority.ALWAYS);
     ScrollPane middle = new ScrollPane(order());
     middle.setFitToWidth(true);
     middle.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     middle.getStyleClass().add("paper-order-pane");
-    getChildren().setAll(kinds(), middle, desk);
+    BuiltLater sheets = new BuiltLater(later, () -> desk);
+    HBox.setHgrow(sheets, Priority.ALWAYS);
+    getChildren().setAll(kinds(), middle, sheets);
     model.madeProperty().addListener(changed -> show());
     model.kindProperty().addListener(changed -> showOrder());
-    showOrder();
+    later.execute(this::showOrder);
     show();
   }
 

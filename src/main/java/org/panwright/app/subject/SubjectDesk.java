@@ -37,7 +37,7 @@ public final class SubjectDesk {
             means.session(), means.workers().painting(), Platform::runLater, means.faults()::take);
     RecipesView waysView = new RecipesView(ways, Optional.of(RecipeViewWords.CLOSE));
     waysView.visibleProperty().bind(ways.shownProperty());
-    view = new SubjectView(model, recipes, waysView, means.dialogs());
+    view = new SubjectView(model, recipes, waysView, means.dialogs(), means.workers().later());
   }
 
   /** The view. */

@@ -3,6 +3,7 @@ package org.panwright.app.subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -25,6 +26,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FileKind;
+import org.panwright.app.fx.BuiltLater;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.Sentence;
 import org.panwright.app.recipes.RecipesView;
@@ -47,13 +49,23 @@ public final class SubjectView extends SplitPane {
   private final ComboBox<Outing> outings = new ComboBox<>();
   private boolean filling;
 
-  SubjectView(SubjectModel model, SubjectRecipes recipes, RecipesView ways, Dialogs dialogs) {
+  /**
+   * @param later when the side of the colours is built
+   */
+  SubjectView(
+      SubjectModel model,
+      SubjectRecipes recipes,
+      RecipesView ways,
+      Dialogs dialogs,
+      Executor later) {
     this.model = model;
     this.recipes = recipes;
     this.dialogs = dialogs;
     canvas = new PhotoCanvas(model::pick, this::tell, model::open);
     getStyleClass().add("subject-view");
-    getItems().setAll(photoSide(), colourSide(ways));
+    BuiltLater colours = new BuiltLater(later, () -> colourSide(ways));
+    colours.setMinWidth(300);
+    getItems().setAll(photoSide(), colours);
     setDividerPositions(0.6);
     recipes.shownProperty().addListener(o -> showRows());
     model.outingProperty().addListener(o -> showOutings());

@@ -2,8 +2,11 @@ package org.panwright.app.swatches;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
@@ -36,7 +39,9 @@ public final class SwatchesView extends HBox {
   private final PictureModel pictures;
   private final List<ReadingWay> ways;
   private final Dialogs dialogs;
+  private final Executor later;
   private final PictureDesk desk;
+  private final Set<ReadingWay> seen = new HashSet<>();
   private final ToggleGroup group = new ToggleGroup();
   private final Label purpose = Sentence.of("", "soft");
   private final Label empty = Sentence.of("", "empty-hint");
@@ -47,14 +52,16 @@ public final class SwatchesView extends HBox {
 
   /**
    * @param ways of reading, the first one chosen at first
+   * @param later when what belongs to the way chosen is put in
    */
-  public SwatchesView(PictureModel pictures, List<ReadingWay> ways, Dialogs dialogs) {
+  public SwatchesView(
+      PictureModel pictures, List<ReadingWay> ways, Dialogs dialogs, Executor later) {
     this.pictures = pictures;
     this.ways = List.copyOf(ways);
     this.dialogs = dialogs;
+    this.later = later;
     marks = ways.get(0).marks();
     desk = new PictureDesk(pictures, marks);
-    ways.forEach(way -> way.marks().whenChanged(desk::repaint));
     getStyleClass().add("swatches-view");
     getChildren().setAll(pictureSide(), side());
     choose(ways.get(0));
@@ -170,11 +177,19 @@ public final class SwatchesView extends HBox {
 
   private void choose(ReadingWay chosen) {
     marks = chosen.marks();
+    if (seen.add(chosen)) {
+      marks.whenChanged(desk::repaint);
+    }
     group.getToggles().get(ways.indexOf(chosen)).setSelected(true);
     purpose.setText(chosen.purpose());
     empty.setText(chosen.empty());
     hint.setText(chosen.hint());
-    content.getChildren().setAll(chosen.content());
+    later.execute(
+        () -> {
+          if (marks.equals(chosen.marks())) {
+            content.getChildren().setAll(chosen.content());
+          }
+        });
     foot.getChildren().setAll(chosen.foot());
     desk.show(chosen.marks());
     ways.forEach(way -> way.setChosen(way == chosen));

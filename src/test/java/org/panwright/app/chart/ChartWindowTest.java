@@ -32,7 +32,11 @@ class ChartWindowTest {
   void start(Stage stage) {
     desk = new HandPainted();
     view =
-        new SwatchesView(desk.pictures, List.of(new ChartSide(desk.chart)), new ScriptedDialogs());
+        new SwatchesView(
+            desk.pictures,
+            List.of(new ChartSide(desk.chart)),
+            new ScriptedDialogs(),
+            Runnable::run);
     Scene scene = new Scene(view, 1240, 760);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);

@@ -50,7 +50,8 @@ class ChooseWindowTest {
             Sessions::fail);
     Scene scene =
         new Scene(
-            new ChooseView(model, new ToneBook(library), new ScriptedDialogs(), () -> {}),
+            new ChooseView(
+                model, new ToneBook(library), new ScriptedDialogs(), () -> {}, Runnable::run),
             1100,
             640);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());

@@ -71,7 +71,8 @@ class CompareWindowTest {
             new ToneBook(library),
             dialogs,
             () -> {},
-            () -> opened++);
+            () -> opened++,
+            Runnable::run);
     Scene scene = new Scene(view, 1100, 640);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);

@@ -40,7 +40,7 @@ class OutingWindowTest {
             Sessions.AT_ONCE,
             Sessions::fail);
     model.add();
-    stage.setScene(new Scene(new OutingView(model), 1100, 640));
+    stage.setScene(new Scene(new OutingView(model, Runnable::run), 1100, 640));
     stage.show();
   }
 

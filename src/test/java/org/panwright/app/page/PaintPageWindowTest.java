@@ -41,7 +41,7 @@ class PaintPageWindowTest {
     model.choose("blue");
     model.keepTyped(CoatRole.FULL, new CoatReading.OfColour(new Lab(34, 4, -44)));
     model.keepTyped(CoatRole.WASH, new CoatReading.OfColour(new Lab(68, -18, -30)));
-    Scene scene = new Scene(new PageView(model, new ScriptedDialogs()), 1240, 760);
+    Scene scene = new Scene(new PageView(model, new ScriptedDialogs(), Runnable::run), 1240, 760);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);
     stage.show();

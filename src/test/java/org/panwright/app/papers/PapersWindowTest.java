@@ -56,7 +56,7 @@ class PapersWindowTest {
             Sessions.AT_ONCE,
             Sessions.AT_ONCE,
             Sessions::fail);
-    Scene scene = new Scene(new PapersView(model, dialogs), 1100, 640);
+    Scene scene = new Scene(new PapersView(model, dialogs, Runnable::run), 1100, 640);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);
     stage.show();

@@ -60,7 +60,9 @@ class SpotsWindowTest {
     spots =
         new SpotsModel(
             session, pictures, learning, Sessions.AT_ONCE, Sessions.AT_ONCE, Sessions::fail);
-    view = new SwatchesView(pictures, List.of(new SpotsSide(spots)), new ScriptedDialogs());
+    view =
+        new SwatchesView(
+            pictures, List.of(new SpotsSide(spots)), new ScriptedDialogs(), Runnable::run);
     Scene scene = new Scene(view, 1240, 760);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);

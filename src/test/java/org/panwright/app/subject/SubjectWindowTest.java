@@ -55,7 +55,8 @@ class SubjectWindowTest {
         new RecipesModel(session, Sessions.AT_ONCE, Sessions.AT_ONCE, Sessions::fail);
     RecipesView waysView = new RecipesView(ways, Optional.of(RecipeViewWords.CLOSE));
     waysView.visibleProperty().bind(ways.shownProperty());
-    Scene scene = new Scene(new SubjectView(model, recipes, waysView, dialogs), 1200, 700);
+    Scene scene =
+        new Scene(new SubjectView(model, recipes, waysView, dialogs, Runnable::run), 1200, 700);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);
     stage.show();

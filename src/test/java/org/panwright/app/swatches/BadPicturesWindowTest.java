@@ -52,7 +52,10 @@ class BadPicturesWindowTest {
     ScriptedDialogs dialogs = new ScriptedDialogs();
     view =
         new SwatchesView(
-            desks.pictures, List.of(new SheetSide(desks.sheet, blank, dialogs)), dialogs);
+            desks.pictures,
+            List.of(new SheetSide(desks.sheet, blank, dialogs)),
+            dialogs,
+            Runnable::run);
     Scene scene = new Scene(view, 1240, 760);
     scene.getStylesheets().setAll(Theme.LIGHT.sheets());
     stage.setScene(scene);

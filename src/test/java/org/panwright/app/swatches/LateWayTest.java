@@ -1,0 +1,76 @@
+package org.panwright.app.swatches;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.Region;
+import org.junit.jupiter.api.Test;
+
+class LateWayTest {
+  private final List<String> done = new ArrayList<>();
+  private final LateWay way =
+      new LateWay(
+          "Loose",
+          () -> {
+            done.add("built");
+            return new Told();
+          });
+
+  @Test
+  void isNotBuiltForItsNameNorToBeLeft() {
+    assertThat(way.name()).isEqualTo("Loose");
+    way.setChosen(false);
+    assertThat(done).isEmpty();
+  }
+
+  @Test
+  void isBuiltOnceWhenItIsChosen() {
+    way.setChosen(true);
+    assertThat(way.purpose()).isEqualTo("purpose");
+    way.setChosen(false);
+    assertThat(done).containsExactly("built", "chosen true", "chosen false");
+  }
+
+  private final class Told implements ReadingWay {
+    @Override
+    public String name() {
+      return "Loose";
+    }
+
+    @Override
+    public String purpose() {
+      return "purpose";
+    }
+
+    @Override
+    public String empty() {
+      return "";
+    }
+
+    @Override
+    public String hint() {
+      return "";
+    }
+
+    @Override
+    public PictureMarks marks() {
+      throw new AssertionError("not asked for here");
+    }
+
+    @Override
+    public Region content() {
+      throw new AssertionError("not asked for here");
+    }
+
+    @Override
+    public Region foot() {
+      throw new AssertionError("not asked for here");
+    }
+
+    @Override
+    public void setChosen(boolean chosen) {
+      done.add("chosen " + chosen);
+    }
+  }
+}
