@@ -63,7 +63,7 @@ public final class OpticsFit {
   }
 
   /**
-   * The same, asking between steps whether anyone still wants to know.
+   * The same, asking before each trial step whether anyone still wants to know.
    *
    * @throws CancellationException if {@code outdated} answers true
    */
@@ -97,12 +97,12 @@ public final class OpticsFit {
     double squares = gather(equations, best);
     double damping = 1e-2;
     for (int step = 0; step < MOST_STEPS; step++) {
-      if (outdated.getAsBoolean()) {
-        throw new CancellationException();
-      }
       boolean better = false;
       double before = squares;
       for (int trial = 0; trial < MOST_TRIALS && !better; trial++) {
+        if (outdated.getAsBoolean()) {
+          throw new CancellationException();
+        }
         Optional<double[]> move = equations.step(damping);
         if (move.isPresent()) {
           Unknowns next = best.plus(move.get());

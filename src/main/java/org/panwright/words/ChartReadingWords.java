@@ -49,6 +49,9 @@ public final class ChartReadingWords {
   /** Over a colour. */
   public static final String FORETOLD = "as foretold";
 
+  /** Over the colour of a cell that disagrees. */
+  public static final String FORETOLD_USUAL = "as foretold, as thick as the others";
+
   /** Tick. */
   public static final String KEEP_CELL = "Learn from this cell";
 
@@ -84,6 +87,12 @@ public final class ChartReadingWords {
 
   /** Keeps it all. */
   public static final String KEEP = "Learn from these cells";
+
+  /** Leaves off learning. */
+  public static final String CANCEL = "Cancel";
+
+  /** After leaving off. */
+  public static final String CANCELLED = "Cancelled: nothing was learnt.";
 
   private ChartReadingWords() {}
 
@@ -206,7 +215,7 @@ public final class ChartReadingWords {
     return switch (name) {
       case "READING" -> "Reading the cells…";
       case "COMPARING" -> "Comparing the cells with each other…";
-      case "LEARNING" -> "The paints learn…";
+      case "LEARNING" -> "The paints learn from the cells…";
       default -> "";
     };
   }

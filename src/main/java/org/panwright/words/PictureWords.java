@@ -1,11 +1,15 @@
 package org.panwright.words;
 
+import java.util.List;
 import org.panwright.swatch.picture.PictureFault;
+import org.panwright.swatch.sheet.HeldLightness;
 import org.panwright.swatch.sheet.ReadingFault;
 import org.panwright.swatch.sheet.ReadingNote;
 
 /** What is said about pictures of swatches: why one cannot be read, and what makes it less sure. */
 public final class PictureWords {
+  private static final int MOST_PLACES = 6;
+
   private PictureWords() {}
 
   /** Why a file cannot be read as a picture, and what to do. */
@@ -127,5 +131,27 @@ public final class PictureWords {
           + " by hand.";
     }
     throw new IllegalArgumentException("no words for " + note);
+  }
+
+  /**
+   * Patches whose lightness no coat can have, and what was done.
+   *
+   * @param places where they are, each in a word or two; at least one
+   */
+  public static String held(HeldLightness held, List<String> places) {
+    String first = String.join("; ", places.subList(0, Math.min(MOST_PLACES, places.size())));
+    int more = places.size() - MOST_PLACES;
+    String all = more > 0 ? first + "; and %d more".formatted(more) : first;
+    return switch (held) {
+      case TOO_LIGHT ->
+          "Lighter than the bare paper, and taken as white: %s. Look for glare or a scrap of other"
+                  .formatted(all)
+              + " paper there.";
+      case TOO_DARK ->
+          "Darker than black can be, and taken as the deepest black: %s. Expose more, or scan"
+                  .formatted(all)
+              + " without added contrast.";
+      case NOT_HELD -> throw new IllegalArgumentException("nothing was held");
+    };
   }
 }

@@ -98,6 +98,9 @@ public final class SwatchesWords {
   /** The patch over the black line. */
   public static final String ON_LINE = "on black";
 
+  /** The bare black line. */
+  public static final String LINE = "the black line";
+
   /** Over the column of what was read. */
   public static final String READ_AND_MODEL =
       "upper half: read off the picture; lower half: the model";

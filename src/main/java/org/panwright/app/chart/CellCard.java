@@ -11,6 +11,7 @@ import javafx.scene.shape.Rectangle;
 import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.Swatches;
 import org.panwright.colour.Lab;
+import org.panwright.swatch.grid.CellVerdict;
 import org.panwright.swatch.grid.JudgedCell;
 import org.panwright.words.ChartReadingWords;
 
@@ -24,6 +25,7 @@ final class CellCard extends VBox {
   private final Label name = Sentence.of("", "strong");
   private final Rectangle painted = new Rectangle(WIDTH, HEIGHT);
   private final Rectangle foretold = new Rectangle(WIDTH, HEIGHT);
+  private final Label foretoldName = new Label(ChartReadingWords.FORETOLD);
   private final Label figures = Sentence.of("", "soft");
   private final Label verdict = Sentence.of("", "warn");
   private final CheckBox kept = new CheckBox(ChartReadingWords.KEEP_CELL);
@@ -38,8 +40,8 @@ final class CellCard extends VBox {
     HBox colours =
         new HBox(
             GAP,
-            named(ChartReadingWords.PAINTED, painted),
-            named(ChartReadingWords.FORETOLD, foretold));
+            named(new Label(ChartReadingWords.PAINTED), painted),
+            named(foretoldName, foretold));
     colours.getStyleClass().addAll("swatch-ground", "row-chips");
     exchange.managedProperty().bind(exchange.visibleProperty());
     verdict.managedProperty().bind(verdict.textProperty().isNotEmpty());
@@ -50,8 +52,7 @@ final class CellCard extends VBox {
     show();
   }
 
-  private static VBox named(String words, Rectangle colour) {
-    Label label = new Label(words);
+  private static VBox named(Label label, Rectangle colour) {
     label.getStyleClass().addAll("soft", "small");
     return new VBox(2, label, colour);
   }
@@ -67,6 +68,8 @@ final class CellCard extends VBox {
     painted.setFill(Swatches.color(cell.painted()));
     Optional<Lab> lab = cell.predicted();
     foretold.setFill(lab.map(Swatches::color).orElse(Color.TRANSPARENT));
+    boolean agrees = cell.verdict() == CellVerdict.AGREES;
+    foretoldName.setText(agrees ? ChartReadingWords.FORETOLD : ChartReadingWords.FORETOLD_USUAL);
     figures.setText(
         ChartReadingWords.figures(
             cell.reading().patch().spread(), cell.judged().map(JudgedCell::distance)));

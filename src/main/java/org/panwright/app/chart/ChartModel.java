@@ -259,6 +259,14 @@ public final class ChartModel {
         });
   }
 
+  /** Leaves off learning; the cells stay as they are and nothing is kept. */
+  void stopLearning() {
+    if (state.get().work() == ChartState.Work.LEARNING) {
+      learning.stop();
+      state.set(state.get().working(ChartState.Work.NOTHING));
+    }
+  }
+
   /** The cells that would be kept, as coats of their paints. */
   Map<String, List<PaintedCoat>> coats() {
     List<JudgedCell> kept =

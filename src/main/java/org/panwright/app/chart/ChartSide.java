@@ -6,10 +6,12 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.fx.Sentence;
+import org.panwright.app.swatches.HeldRemarks;
 import org.panwright.app.swatches.PictureMarks;
 import org.panwright.app.swatches.ReadingWay;
 import org.panwright.swatch.grid.CellVerdict;
@@ -29,9 +31,11 @@ public final class ChartSide implements ReadingWay {
   private final VBox remarks = new VBox(6);
   private final Label status = Sentence.of("");
   private final Label work = Sentence.of("", "soft", "small");
+  private final ProgressBar bar = new ProgressBar();
+  private final Button cancel = new Button(ChartReadingWords.CANCEL);
   private final Button keep = new Button(ChartReadingWords.KEEP);
   private final VBox content = new VBox(12);
-  private final HBox foot = new HBox(10, keep, status, work);
+  private final HBox foot = new HBox(10, keep, status, work, bar, cancel);
 
   public ChartSide(ChartModel model) {
     this.model = model;
@@ -40,11 +44,13 @@ public final class ChartSide implements ReadingWay {
     content
         .getChildren()
         .setAll(problem, waiting, legend, cells, cell, remarks, new ChartForm(model));
-    for (Node part : List.of(problem, waiting, legend, cells, remarks, work)) {
+    for (Node part : List.of(problem, waiting, legend, cells, remarks, work, bar, cancel)) {
       part.managedProperty().bind(part.visibleProperty());
     }
     keep.getStyleClass().add("primary");
     keep.setOnAction(event -> keep());
+    bar.setId("chart-progress");
+    cancel.setOnAction(event -> cancel());
     foot.setAlignment(Pos.CENTER_LEFT);
     model.stateProperty().addListener((property, before, now) -> show(now));
     show(model.stateProperty().get());
@@ -111,6 +117,8 @@ public final class ChartSide implements ReadingWay {
     cells.setVisible(read);
     work.setText(ChartReadingWords.work(state.work().name()));
     work.setVisible(state.work() != ChartState.Work.NOTHING);
+    bar.setVisible(work.isVisible());
+    cancel.setVisible(state.work() == ChartState.Work.LEARNING);
     if (state.work() == ChartState.Work.READING) {
       status.setText("");
     }
@@ -121,6 +129,11 @@ public final class ChartSide implements ReadingWay {
   private void showRemarks(ChartState state) {
     remarks.getChildren().clear();
     state.notes().forEach(note -> remark(PictureWords.sentence(note)));
+    HeldRemarks held = new HeldRemarks();
+    for (ChartCell read : state.cells()) {
+      held.add(ChartReadingWords.place(read.reading()), read.reading().patch());
+    }
+    held.sentences().forEach(this::remark);
     state
         .labels()
         .ifPresent(
@@ -155,7 +168,14 @@ public final class ChartSide implements ReadingWay {
     remarks.getChildren().add(Sentence.of(sentence, "warn"));
   }
 
+  private void cancel() {
+    model.stopLearning();
+    status.setText(ChartReadingWords.CANCELLED);
+    keep.requestFocus();
+  }
+
   private void keep() {
+    status.setText("");
     int kept = model.coats().values().stream().mapToInt(List::size).sum();
     int paints = model.coats().size();
     model.keep(() -> status.setText(ChartReadingWords.kept(kept, paints)));

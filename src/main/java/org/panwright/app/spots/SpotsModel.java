@@ -14,6 +14,7 @@ import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.panwright.app.Session;
 import org.panwright.app.fx.Latest;
+import org.panwright.app.swatches.HeldRemarks;
 import org.panwright.app.swatches.Learning;
 import org.panwright.app.swatches.PatchChip;
 import org.panwright.app.swatches.PictureModel;
@@ -30,6 +31,7 @@ import org.panwright.swatch.sheet.ReadingFaultException;
 import org.panwright.swatch.spot.Spot;
 import org.panwright.swatch.spot.SpotCoats;
 import org.panwright.swatch.spot.SpotsReading;
+import org.panwright.words.PictureWords;
 import org.panwright.words.SpotsWords;
 
 /**
@@ -218,10 +220,22 @@ public final class SpotsModel {
         rows(spots, found.report()),
         !spots.isEmpty() && !SpotsReading.canRead(spots),
         fault,
-        read.map(SpotsReading::notes).orElse(List.of()),
+        read.map(SpotsModel::remarks).orElse(List.of()),
         found.report(),
         found.refusal(),
         working);
+  }
+
+  private static List<String> remarks(SpotsReading r) {
+    List<String> remarks = new ArrayList<>();
+    r.notes().forEach(note -> remarks.add(PictureWords.sentence(note)));
+    HeldRemarks held = new HeldRemarks();
+    for (int i = 0; i < r.patches().size(); i++) {
+      String place = SpotsWords.spot(i + 1);
+      r.patches().get(i).ifPresent(patch -> held.add(place, patch));
+    }
+    remarks.addAll(held.sentences());
+    return remarks;
   }
 
   /** Spots moved since the reading are shown as they were read until they are read anew. */

@@ -23,7 +23,6 @@ import org.panwright.app.swatches.PictureMarks;
 import org.panwright.app.swatches.ReadingWay;
 import org.panwright.app.swatches.StirredFields;
 import org.panwright.swatch.spot.SpotKind;
-import org.panwright.words.PictureWords;
 import org.panwright.words.SpotsWords;
 import org.panwright.words.SwatchWords;
 import org.panwright.words.SwatchesWords;
@@ -185,11 +184,8 @@ public final class SpotsSide implements ReadingWay {
     problem.setVisible(!why.isEmpty());
     remarks
         .getChildren()
-        .setAll(
-            state.notes().stream()
-                .map(note -> Sentence.of(PictureWords.sentence(note), "warn"))
-                .toList());
-    remarks.setVisible(!state.notes().isEmpty());
+        .setAll(state.remarks().stream().map(remark -> Sentence.of(remark, "warn")).toList());
+    remarks.setVisible(!state.remarks().isEmpty());
     legend.setVisible(state.rows().stream().anyMatch(row -> row.chip().isPresent()));
     showRows(state.rows());
     fitting.setVisible(state.working());

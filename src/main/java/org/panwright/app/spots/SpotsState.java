@@ -6,7 +6,6 @@ import org.panwright.app.swatches.PatchChip;
 import org.panwright.swatch.FitRefusal;
 import org.panwright.swatch.PaintFitReport;
 import org.panwright.swatch.sheet.ReadingFault;
-import org.panwright.swatch.sheet.ReadingNote;
 import org.panwright.swatch.spot.Spot;
 
 /**
@@ -15,7 +14,7 @@ import org.panwright.swatch.spot.Spot;
  * @param rows one for each spot
  * @param needsPaper whether nothing can be read before a spot of bare paper or of a card is placed
  * @param fault why nothing could be read, if so
- * @param notes what makes the colours less sure
+ * @param remarks what makes the colours less sure, in sentences
  * @param report what the paints learn from the spots and all they knew
  * @param refusal why they cannot, if so
  * @param working whether something is under way
@@ -24,7 +23,7 @@ record SpotsState(
     List<Row> rows,
     boolean needsPaper,
     Optional<ReadingFault> fault,
-    List<ReadingNote> notes,
+    List<String> remarks,
     Optional<PaintFitReport> report,
     Optional<FitRefusal> refusal,
     boolean working) {
@@ -35,7 +34,7 @@ record SpotsState(
 
   SpotsState {
     rows = List.copyOf(rows);
-    notes = List.copyOf(notes);
+    remarks = List.copyOf(remarks);
   }
 
   /**

@@ -77,8 +77,7 @@ public final class Learning {
   /** Fits the paints of some coats, and tells what came out; at once if there are none. */
   public void from(Map<String, List<PaintedCoat>> coats, Consumer<Outcome> done) {
     if (coats.isEmpty()) {
-      fitting.cancel();
-      running = false;
+      stop();
       done.accept(Outcome.NOTHING);
       return;
     }
@@ -103,6 +102,12 @@ public final class Learning {
           running = false;
           failures.accept(fault);
         });
+  }
+
+  /** Leaves off fitting; nothing is told and nothing kept. */
+  public void stop() {
+    fitting.cancel();
+    running = false;
   }
 
   /** Keeps the coats with their paints and predicts from what they teach, as one edit. */

@@ -9,6 +9,7 @@ import org.panwright.paint.Optics;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PigmentLibrary;
+import org.panwright.swatch.sheet.PatchKind;
 import org.panwright.swatch.sheet.RowCheck;
 import org.panwright.swatch.sheet.RowReading;
 import org.panwright.swatch.sheet.SheetReading;
@@ -47,7 +48,25 @@ final class SheetRemarks {
       remarks.add(SwatchesWords.wet(wet.values().stream().mapToInt(List::size).sum()));
     }
     reading.ifPresent(page -> page.notes().forEach(n -> remarks.add(PictureWords.sentence(n))));
+    remarks.addAll(held(rows));
     return remarks;
+  }
+
+  private static List<String> held(List<SheetRow> rows) {
+    HeldRemarks held = new HeldRemarks();
+    for (SheetRow row : rows) {
+      RowReading read = row.reading();
+      read.onPaper()
+          .forEach((kind, patch) -> held.add(place(read, SwatchesWords.patch(kind)), patch));
+      Optional.ofNullable(read.onLine().get(PatchKind.FULL))
+          .ifPresent(patch -> held.add(place(read, SwatchesWords.ON_LINE), patch));
+      read.line().ifPresent(line -> held.add(place(read, SwatchesWords.LINE), line));
+    }
+    return held.sentences();
+  }
+
+  private static String place(RowReading row, String patch) {
+    return SwatchesWords.row(row.row() + 1) + ", " + patch;
   }
 
   /** Two rows that look exchanged, as places in the list. */

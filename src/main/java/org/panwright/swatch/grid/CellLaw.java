@@ -13,6 +13,7 @@ import org.panwright.mixing.Surface;
 import org.panwright.mixing.TintLoad;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paper;
+import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
 import org.panwright.swatch.PaintLoad;
 
@@ -84,12 +85,23 @@ final class CellLaw {
   private Foretold nearestLoad(CellContent content, Lab seen) {
     Film one = film(content, 1);
     DoubleUnaryOperator distance = ln -> Difference.ciede2000(lab(one, Math.exp(ln)), seen);
-    double meant = washes.load(content.wash());
+    double meant = meantLoad(content.wash());
     double low = Math.log(meant / FREEDOM);
     double high = Math.log(meant * FREEDOM);
     double load = Math.exp(GoldenSection.least(low, high, CLOSE, distance));
     Lab lab = lab(one, load);
     return new Foretold(content, load, lab, Difference.ciede2000(lab, seen));
+  }
+
+  /** A cell whose parts are as meant, at a load somebody knows. */
+  Foretold at(CellContent content, double load, Lab seen) {
+    Lab lab = lab(film(content, 1), load);
+    return new Foretold(content, load, lab, Difference.ciede2000(lab, seen));
+  }
+
+  /** All paint per area a wash is meant to have. */
+  double meantLoad(Wash wash) {
+    return washes.load(wash);
   }
 
   /** The paints of a cell of a whole load, by volume. */

@@ -28,7 +28,9 @@ import org.panwright.swatch.SwatchSet;
  * others together; cells far from the fit are set aside and the rest is fitted again, until no more
  * stand out. A colour the picture cannot hold is neither learnt from nor judged. Those set aside
  * are then compared with each other's prediction: two that fit each other's place were exchanged.
- * The law of the cells is that of {@link CellLaw}.
+ * What a cell set aside should look like is told at the thickness at which the others were laid,
+ * not at the one that comes nearest to the wrong colour ({@link UsualThickness}). The law of the
+ * cells is that of {@link CellLaw}.
  *
  * @param cells in the order they were read
  * @param optics what the agreeing cells teach of each paint, by id
@@ -137,16 +139,21 @@ public record GridJudgement(
   private static List<JudgedCell> judged(
       List<CellReading> cells, List<CellLaw.Foretold> foretold, boolean[] aside, CellLaw law) {
     int[] partners = partners(cells, aside, law);
+    UsualThickness usual = UsualThickness.of(cells, foretold, aside, law);
     List<JudgedCell> judged = new ArrayList<>();
     for (int i = 0; i < cells.size(); i++) {
+      CellReading cell = cells.get(i);
       CellVerdict verdict =
           partners[i] >= 0
               ? CellVerdict.EXCHANGED
               : aside[i] ? CellVerdict.DISAGREES : CellVerdict.AGREES;
-      CellLaw.Foretold by = foretold.get(i);
+      CellLaw.Foretold by =
+          aside[i]
+              ? law.at(cell.content(), usual.load(cell.content().wash()), cell.patch().lab())
+              : foretold.get(i);
       judged.add(
           new JudgedCell(
-              cells.get(i),
+              cell,
               by.lab(),
               by.distance(),
               by.load(),

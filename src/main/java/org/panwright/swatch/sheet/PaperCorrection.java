@@ -12,7 +12,8 @@ import org.panwright.colour.LinearSrgb;
  * <pre>c = c(picture) / P(place) · c(paper)   for each of linear red, green, blue</pre>
  *
  * <p>P is the {@link PaperField}; c(paper) is the paper's own colour in linear sRGB. The same
- * division cancels exposure, coloured light (as the camera's channels see it) and uneven light.
+ * division cancels exposure, coloured light (as the camera's channels see it) and uneven light. A
+ * lightness no coat can have is held and told ({@link HeldLightness}).
  */
 final class PaperCorrection {
   private final PaperField field;
@@ -30,8 +31,9 @@ final class PaperCorrection {
     List<Lab> tiles = spot.tiles().stream().map(tile -> lab(tile, bare)).toList();
     double spread =
         tiles.stream().mapToDouble(tile -> Difference.ciede2000(whole, tile)).average().orElse(0);
+    HeldLightness held = HeldLightness.of(whole);
     return new PatchReading(
-        whole, spread, spot.full(), spot.empty(), spot.leftOut(), spot.pixels());
+        held.hold(whole), held, spread, spot.full(), spot.empty(), spot.leftOut(), spot.pixels());
   }
 
   private Lab lab(LinearSrgb colour, LinearSrgb bare) {
@@ -40,7 +42,6 @@ final class PaperCorrection {
             colour.red() / bare.red() * paper.red(),
             colour.green() / bare.green() * paper.green(),
             colour.blue() / bare.blue() * paper.blue());
-    Lab lab = corrected.toXyzD65().toLab(Light.D65.white());
-    return new Lab(Math.max(0.2, Math.min(99.8, lab.l())), lab.a(), lab.b());
+    return corrected.toXyzD65().toLab(Light.D65.white());
   }
 }

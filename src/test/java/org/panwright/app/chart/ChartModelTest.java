@@ -3,6 +3,9 @@ package org.panwright.app.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -89,6 +92,34 @@ class ChartModelTest {
         .containsOnly(Optional.of(HandPainted.DAY));
     desk.session.undo();
     assertThat(desk.session.kit()).isEqualTo(before);
+  }
+
+  @Test
+  void cancelledLearningKeepsNothingAndMayBeginAnew() {
+    Deque<Runnable> waiting = new ArrayDeque<>();
+    desk = new HandPainted(waiting::add);
+    chart = desk.chart;
+    chart.setChosen(true);
+    desk.pictures.open(right);
+    desk.placeCorners();
+    Kit before = desk.session.kit();
+    List<String> told = new ArrayList<>();
+    chart.keep(() -> told.add("kept"));
+    assertThat(chart.stateProperty().get().work()).isEqualTo(ChartState.Work.LEARNING);
+    assertThat(chart.canKeep()).isFalse();
+
+    chart.stopLearning();
+    while (!waiting.isEmpty()) {
+      waiting.remove().run();
+    }
+
+    assertThat(told).isEmpty();
+    assertThat(desk.session.kit()).isEqualTo(before);
+    assertThat(chart.stateProperty().get().work()).isEqualTo(ChartState.Work.NOTHING);
+    chart.keep(() -> told.add("kept"));
+    waiting.remove().run();
+    assertThat(told).containsExactly("kept");
+    assertThat(desk.session.kit()).isNotEqualTo(before);
   }
 
   @Test

@@ -3,8 +3,11 @@ package org.panwright.app.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -15,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.panwright.app.dialogs.ScriptedDialogs;
 import org.panwright.app.swatches.SwatchesView;
 import org.panwright.app.theme.Theme;
+import org.panwright.kit.Kit;
 import org.panwright.swatch.PaintLoad;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -27,10 +31,12 @@ class ChartWindowTest {
   @TempDir Path folder;
   private HandPainted desk;
   private SwatchesView view;
+  private final Deque<Runnable> waiting = new ArrayDeque<>();
+  private boolean slow;
 
   @Start
   void start(Stage stage) {
-    desk = new HandPainted();
+    desk = new HandPainted(this::learn);
     view =
         new SwatchesView(
             desk.pictures,
@@ -62,5 +68,34 @@ class ChartWindowTest {
         .allMatch(coat -> coat.mixedWith().isPresent());
     assertThat(robot.lookup(".label").queryAllAs(javafx.scene.control.Label.class))
         .anyMatch(label -> label.getText().startsWith("4 paints learnt from "));
+  }
+
+  @Test
+  void learningThatTakesLongIsShownAndCancelled(FxRobot robot) {
+    slow = true;
+    Path photo = HandPainted.save(HandPainted.CHARTS.truth(), folder.resolve("chart.jpg"));
+    robot.interact(() -> view.open(photo, () -> {}));
+    robot.interact(desk::placeCorners);
+    Kit before = desk.session.kit();
+    assertThat(robot.lookup("Cancel").tryQuery()).map(Node::isVisible).hasValue(false);
+
+    robot.clickOn("Learn from these cells");
+    assertThat(robot.lookup("The paints learn from the cells…").query().isVisible()).isTrue();
+    assertThat(robot.lookup("#chart-progress").query().isVisible()).isTrue();
+    robot.clickOn("Cancel");
+    robot.interact(() -> waiting.forEach(Runnable::run));
+
+    assertThat(desk.session.kit()).isEqualTo(before);
+    assertThat(robot.lookup("Cancelled: nothing was learnt.").query().isVisible()).isTrue();
+    assertThat(robot.lookup("#chart-progress").query().isVisible()).isFalse();
+    assertThat(robot.lookup("Learn from these cells").query().isDisabled()).isFalse();
+  }
+
+  private void learn(Runnable task) {
+    if (slow) {
+      waiting.add(task);
+    } else {
+      task.run();
+    }
   }
 }

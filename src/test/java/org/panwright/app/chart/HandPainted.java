@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Executor;
 import org.panwright.analysis.Judge;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
@@ -31,16 +32,26 @@ final class HandPainted {
 
   final PictureModel pictures =
       new PictureModel(Sessions.AT_ONCE, Sessions.AT_ONCE, Sessions::fail);
-  final ChartModel chart =
-      new ChartModel(
-          session,
-          pictures,
-          LIBRARY,
-          new Learning(
-              session, LIBRARY, () -> DAY, Sessions.AT_ONCE, Sessions.AT_ONCE, Sessions::fail),
-          Sessions.AT_ONCE,
-          Sessions.AT_ONCE,
-          Sessions::fail);
+  final ChartModel chart;
+
+  HandPainted() {
+    this(Sessions.AT_ONCE);
+  }
+
+  /**
+   * @param learner where the paints are fitted
+   */
+  HandPainted(Executor learner) {
+    chart =
+        new ChartModel(
+            session,
+            pictures,
+            LIBRARY,
+            new Learning(session, LIBRARY, () -> DAY, learner, Sessions.AT_ONCE, Sessions::fail),
+            Sessions.AT_ONCE,
+            Sessions.AT_ONCE,
+            Sessions::fail);
+  }
 
   static Path save(Map<List<Integer>, List<PaintLoad>> cells, Path file) {
     return CAMERA.save(CHARTS.page(cells), file);

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.panwright.swatch.picture.Point;
 import org.panwright.swatch.picture.Zone;
 import org.panwright.swatch.sheet.PaintedPage;
+import org.panwright.swatch.sheet.PatchKind;
 import org.panwright.swatch.sheet.ReadingFault;
 import org.panwright.swatch.sheet.SheetFormat;
 import org.panwright.swatch.sheet.SheetPlan;
@@ -163,6 +164,21 @@ class PictureWarningsTest {
         .singleElement()
         .asString()
         .matches("3\\d % of the places that should be bare are not, and were left out\\.");
+  }
+
+  /** Two patches that send back a tenth more than all light, as glare does. */
+  @Test
+  void patchesLighterThanThePaper() {
+    PaintedPage glaring = painted();
+    glaring.spot(PLAN.onPaper(0, PatchKind.WASH), 1.1);
+    glaring.spot(PLAN.onPaper(1, PatchKind.TINT), 1.1);
+
+    desks.pictures.open(GOOD.withExposure(0.7).save(glaring, folder.resolve("glare.jpg")));
+
+    assertThat(desks.sheet.stateProperty().get().remarks())
+        .containsExactly(
+            "Lighter than the bare paper, and taken as white: Row 1, wash; Row 2, with white. Look"
+                + " for glare or a scrap of other paper there.");
   }
 
   @Test

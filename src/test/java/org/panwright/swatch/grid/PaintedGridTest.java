@@ -2,6 +2,7 @@ package org.panwright.swatch.grid;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,8 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.panwright.colour.Difference;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
+import org.panwright.mixing.Film;
+import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Paper;
@@ -71,6 +75,35 @@ class PaintedGridTest {
     assertThat(cell(judgement, 1, 0).verdict()).isEqualTo(CellVerdict.DISAGREES);
     assertThat(judgement.cells().stream().filter(c -> c.verdict() == CellVerdict.AGREES))
         .hasSize(33);
+  }
+
+  /**
+   * A cell meant for yellow with blue holds a thin earth. Expected is the mix itself, by the optics
+   * the chart was painted with and as thick as the middle one of all cells (0.25); a coat chosen to
+   * come near the thin earth would be far paler. The optics are learnt from colours alone, so the
+   * tolerance is that of such mixes (90 in 100 below 6).
+   */
+  @Test
+  void aWrongCellIsForetoldAsThickAsTheOthers() throws Exception {
+    Map<List<Integer>, List<PaintLoad>> cells = CHARTS.truth();
+    List<PaintLoad> meant = cells.get(List.of(0, 3));
+    double laid = meant.stream().mapToDouble(PaintLoad::load).sum();
+    List<PaintLoad> usual =
+        meant.stream().map(p -> new PaintLoad(p.paint(), p.load() * 0.25 / laid)).toList();
+    cells.put(List.of(0, 3), List.of(new PaintLoad("earth", 0.05)));
+
+    JudgedCell wrong = cell(judge(cells, PAINTS), 0, 3);
+
+    assertThat(wrong.verdict()).isEqualTo(CellVerdict.DISAGREES);
+    Film film = Film.NONE;
+    for (PaintLoad paint : usual) {
+      film = film.plus(InventedShelf.OPTICS.get(paint.paint()), paint.load());
+    }
+    Lab right = Light.D65.lab(film.seen(Paper.WHITE, Surface.DRY));
+    assertThat(Difference.ciede2000(wrong.predicted(), right)).isLessThan(6);
+    assertThat(wrong.predicted().l()).isCloseTo(right.l(), within(8.0));
+    assertThat(wrong.distance())
+        .isEqualTo(Difference.ciede2000(wrong.predicted(), wrong.cell().patch().lab()));
   }
 
   @Test

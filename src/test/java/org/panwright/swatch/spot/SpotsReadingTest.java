@@ -21,6 +21,7 @@ import org.panwright.paint.PaintedCoat;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.picture.PictureFile;
 import org.panwright.swatch.picture.Point;
+import org.panwright.swatch.sheet.HeldLightness;
 import org.panwright.swatch.sheet.PatchReading;
 import org.panwright.swatch.sheet.ReadingFault;
 import org.panwright.swatch.sheet.ReadingFaultException;
@@ -33,6 +34,27 @@ class SpotsReadingTest {
   private static final Lab PAPER = new Lab(96, 0, 0);
 
   @TempDir Path folder;
+
+  /**
+   * By hand: a field of 0.5 beside paper of 0.4 sends back 0.9 · 0.5 / 0.4 = 1.125 of all light,
+   * and L* of 1.125 is 116 · 1.125^(1/3) − 16 = 104.6; a field of no light has L* 0. Neither is a
+   * coat.
+   */
+  @Test
+  void aLightnessNoCoatCanHaveIsHeldAndTold() throws Exception {
+    SpotsReading reading =
+        SpotsReading.of(
+            picture(0.4, 0.5, 0),
+            List.of(spot(SpotKind.PAPER, 0), spot(SpotKind.FULL, 1), spot(SpotKind.FULL, 2)),
+            PAPER,
+            0.18);
+
+    assertThat(reading.patches())
+        .extracting(patch -> patch.orElseThrow().held())
+        .containsExactly(HeldLightness.NOT_HELD, HeldLightness.TOO_LIGHT, HeldLightness.TOO_DARK);
+    assertThat(lab(reading, 1).l()).isEqualTo(99.8);
+    assertThat(lab(reading, 2).l()).isEqualTo(0.2);
+  }
 
   @Test
   void aCardsLightnessIsThatOfItsReflectance() {
@@ -153,7 +175,7 @@ class SpotsReadingTest {
     BufferedImage image = new BufferedImage(400, 100, BufferedImage.TYPE_INT_RGB);
     Graphics2D pen = image.createGraphics();
     for (int i = 0; i < shares.length; i++) {
-      float encoded = (float) (1.055 * Math.pow(shares[i], 1 / 2.4) - 0.055);
+      float encoded = (float) Math.max(0, 1.055 * Math.pow(shares[i], 1 / 2.4) - 0.055);
       pen.setColor(new Color(encoded, encoded, encoded));
       pen.fillRect(100 * i, 0, 100, 100);
     }
