@@ -26,8 +26,8 @@ final class FillPlanning {
   /** Sizes nearly every maker sells, in ml (common practice); used where the stock shows none. */
   private static final List<Double> USUAL_SIZES_ML = List.of(5.0, 15.0);
 
-  /** Less wet paint than this is not worth pressing out of a tube, in ml. */
-  private static final double LEAST_ML = 0.005;
+  /** Rests of the sums, in ml: less than the figures show. */
+  private static final double NOTHING_ML = 0.005;
 
   private final Kit kit;
   private final Stock stock;
@@ -113,7 +113,7 @@ final class FillPlanning {
         target,
         held,
         other,
-        wet < LEAST_ML ? 0 : wet,
+        held > 0 && wet < PlannedWell.LEAST_ML ? 0 : wet,
         0,
         new FillLayers(List.of(), 0),
         spare,
@@ -144,7 +144,7 @@ final class FillPlanning {
     double sum = 0;
     for (int i = 0; i < given.length; i++) {
       PlannedWell well = wells.get(places.get(i));
-      double ml = given[i] < LEAST_ML ? 0 : given[i];
+      double ml = given[i] < NOTHING_ML ? 0 : given[i];
       wells.set(places.get(i), withGiven(well, ml));
       sum += ml;
     }
@@ -204,7 +204,7 @@ final class FillPlanning {
     double have = tubes.stream().mapToDouble(Tube::leftMl).sum();
     double shortMl = needMl - have;
     Optional<Purchase> purchase =
-        shortMl >= LEAST_ML
+        shortMl >= PlannedWell.LEAST_ML
             ? Optional.of(PurchaseSearch.cheapest(shortMl, offers(tubes)))
             : Optional.empty();
     OptionalDouble fill =

@@ -37,6 +37,12 @@ public record PlannedWell(
     FillLayers layers,
     boolean spare,
     boolean beside) {
+  /**
+   * A drop of wet paint, in ml (20 drops to the millilitre, common practice): a well that lacks less
+   * is not topped up, and no tube is bought for less.
+   */
+  public static final double LEAST_ML = 0.05;
+
   /** Dry paint in it when the plan is carried out, given what wet paint loses on drying. */
   public double reachedMl(double shrinkage) {
     return heldMl + givenMl * (1 - shrinkage);
@@ -45,5 +51,10 @@ public record PlannedWell(
   /** Wet paint that is missing. */
   public double shortMl() {
     return needMl - givenMl;
+  }
+
+  /** Whether a drop or more is missing. */
+  public boolean isShort() {
+    return shortMl() >= LEAST_ML;
   }
 }

@@ -125,7 +125,7 @@ public final class FillWords {
     } else {
       parts.add(
           "%s in %s".formatted(ml(well.givenMl()), layers(well.layers()))
-              + (well.shortMl() > SMALL_ML ? ", " + ml(well.shortMl()) + " short" : ""));
+              + (well.isShort() ? ", " + ml(well.shortMl()) + " short" : ""));
     }
     return "%s %s (%s, %s): %s"
         .formatted(
@@ -149,8 +149,6 @@ public final class FillWords {
 
   /** Said of a dab place that two lineups of a plan fill differently. */
   public static final String TAKEN = "an earlier lineup has this dab place";
-
-  private static final double SMALL_ML = 0.005;
 
   /** What is to be said of the pan of a planned well, if it is not simply in it. */
   public static Optional<String> pan(PlannedWell well) {

@@ -77,6 +77,28 @@ class FillPlanTest {
   }
 
   /**
+   * A drop is 0.05 ml (20 to the millilitre, common practice). Half of the wet paint dries away: 1 ml
+   * less 0.02 lacks 0.04 wet, which is left out; less 0.03 it lacks 0.06, which is planned.
+   */
+  @Test
+  void lessThanADropIsNotToppedUp() {
+    Kit kit = three(Stocks.tube("t", "blue", 15, 15, UNKNOWN));
+    Kit nearlyFull = kit.withStock(kit.stock().filling(filled("tin", "well-1", "blue", 0.98)));
+    assertThat(plan(nearlyFull, "first").wells().get(0).needMl()).isEqualTo(0);
+    Kit aDropLess = kit.withStock(kit.stock().filling(filled("tin", "well-1", "blue", 0.97)));
+    assertThat(plan(aDropLess, "first").wells().get(0).needMl()).isCloseTo(0.06, EXACT);
+  }
+
+  /** 3.5 ml asked for: 3.46 in the tube lack 0.04, less than a drop; 3.44 lack 0.06. */
+  @Test
+  void noTubeIsBoughtForLessThanADrop() {
+    FillPlan enough = plan(three(Stocks.tube("t", "blue", 15, 3.46, UNKNOWN)), "first", "second");
+    assertThat(enough.runningShort()).isEmpty();
+    FillPlan scarce = plan(three(Stocks.tube("t", "blue", 15, 3.44, UNKNOWN)), "first", "second");
+    assertThat(scarce.runningShort()).hasSize(1);
+  }
+
+  /**
    * 1 ml at 1 a millilitre and 2 ml at 2: 3 used for 5; 0.5 short, for which 5 ml at 10 is
    * cheapest.
    */

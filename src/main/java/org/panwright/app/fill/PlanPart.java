@@ -277,7 +277,7 @@ final class PlanPart extends VBox {
     List<String> remarks = new ArrayList<>();
     well.otherPaintId().ifPresent(id -> remarks.add(FillWords.takeOut(id, model.kit())));
     FillWords.pan(well).ifPresent(remarks::add);
-    if (well.shortMl() > 0.005) {
+    if (well.isShort()) {
       remarks.add(FillWords.shortMl(well));
     }
     return String.join("; ", remarks);
