@@ -38,8 +38,8 @@ public record PlannedWell(
     boolean spare,
     boolean beside) {
   /**
-   * A drop of wet paint, in ml (20 drops to the millilitre, common practice): a well that lacks less
-   * is not topped up, and no tube is bought for less.
+   * A drop of wet paint, in ml (20 drops to the millilitre, common practice): a well that lacks
+   * less is not topped up, and no tube is bought for less.
    */
   public static final double LEAST_ML = 0.05;
 

@@ -30,21 +30,31 @@ final class CardList {
 
   /**
    * The faces of the list that goes with a card: of the card's own width, no narrower than a bank
-   * card, and as tall as the card or, up to {@link #TALLEST_MM}, taller if that makes it one face.
+   * card, and as tall as the card or, up to {@link #TALLEST_MM}, taller if that makes it one face
+   * or saves a sheet.
    */
-  static List<Face> faces(CardContent content, Area card, SheetLayout layout) {
+  static List<Face> faces(CardContent content, Area card, List<Face> front, SheetLayout layout) {
     double width = Math.max(LEAST_WIDTH_MM, card.widthMm());
     double height = Math.max(LEAST_HEIGHT_MM, card.heightMm());
     Area usual = layout.clippedBeside(card, new Area(0, 0, width, height));
-    List<Face> first = new CardList(content, usual).faces();
-    for (double tall = height; first.size() > 1 && tall <= TALLEST_MM; tall += STEP_MM) {
+    List<Face> best = new CardList(content, usual).faces();
+    int fewest = sheets(front, best, layout);
+    for (double tall = height; best.size() > 1 && tall <= TALLEST_MM; tall += STEP_MM) {
       Area area = layout.clippedBeside(card, new Area(0, 0, width, tall));
       List<Face> faces = new CardList(content, area).faces();
-      if (faces.size() == 1) {
-        return faces;
+      int sheets = sheets(front, faces, layout);
+      if (faces.size() == 1 || sheets < fewest) {
+        best = faces;
+        fewest = sheets;
       }
     }
-    return first;
+    return best;
+  }
+
+  private static int sheets(List<Face> front, List<Face> list, SheetLayout layout) {
+    List<Face> all = new ArrayList<>(front);
+    all.addAll(list);
+    return layout.papers("", all, List.of()).sheets().size();
   }
 
   /** Whether a list can be read on a card of this size. */

@@ -74,7 +74,7 @@ public record KeyCard(Papers papers, List<String> notes) {
     List<Face> faces = new ArrayList<>();
     front.ifPresent(f -> faces.add(f.face()));
     if (listed) {
-      faces.addAll(CardList.faces(content, size, layout));
+      faces.addAll(CardList.faces(content, size, List.copyOf(faces), layout));
     }
     List<Face> all = new ArrayList<>();
     for (int copy = 0; copy < options.copies(); copy++) {

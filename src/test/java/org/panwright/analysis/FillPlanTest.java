@@ -77,8 +77,8 @@ class FillPlanTest {
   }
 
   /**
-   * A drop is 0.05 ml (20 to the millilitre, common practice). Half of the wet paint dries away: 1 ml
-   * less 0.02 lacks 0.04 wet, which is left out; less 0.03 it lacks 0.06, which is planned.
+   * A drop is 0.05 ml (20 to the millilitre, common practice). Half of the wet paint dries away: 1
+   * ml less 0.02 lacks 0.04 wet, which is left out; less 0.03 it lacks 0.06, which is planned.
    */
   @Test
   void lessThanADropIsNotToppedUp() {

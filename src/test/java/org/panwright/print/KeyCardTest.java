@@ -72,6 +72,17 @@ class KeyCardTest {
     assertThat(texts(card)).contains(CardWords.SEE_LIST, "Estuary, low water: list");
   }
 
+  /** Front and list go on one sheet; at the height of the lid the end of the list took another. */
+  @Test
+  void listGrowsTallerWhereThatSparesASheet() {
+    for (double lidHeightMm = 70; lidHeightMm <= 90; lidHeightMm += 5) {
+      KeyCard card = CardKits.card(CardKits.kit(CardKits.rows(3, 8, 144, lidHeightMm)), USUAL);
+
+      assertThat(card.papers().sheets()).as("lid of %s mm", lidHeightMm).hasSize(1);
+      SheetChecks.check(card.papers());
+    }
+  }
+
   @Test
   void lidTooSmallForNumbersGetsALargerCardAndSaysSo() {
     KeyCard card = CardKits.card(CardKits.kit(CardKits.rows(2, 6, 10, 10)), USUAL);
