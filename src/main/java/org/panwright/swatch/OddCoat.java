@@ -13,8 +13,8 @@ import org.panwright.colour.Spectrum;
  *
  * <p>A wrong coat bends the fit of its paints, so its own residual tells little. The coats with the
  * largest residuals are left out one at a time, the rest is fitted again and predicts the coat left
- * out. It is odd if that prediction is far off while the coats that share its paints come out
- * clearly better without it.
+ * out. It is odd if that prediction is far off, farther than the rest expects of itself, while the
+ * coats that share its paints come out clearly better without it.
  *
  * @param swatch the odd coat
  * @param foretold how far, in CIEDE2000, the rest's prediction is from its reading
@@ -23,6 +23,7 @@ public record OddCoat(Swatch swatch, double foretold) {
   private static final int TRIALS = 4;
   private static final double LEAST = 8;
   private static final double TIMES_THE_REST = 4;
+  private static final double TIMES_EXPECTED = 2;
   private static final double CLEARLY_BETTER = 0.75;
 
   /**
@@ -70,9 +71,19 @@ public record OddCoat(Swatch swatch, double foretold) {
       return Optional.empty();
     }
     double error = foretold(report, swatch);
-    boolean far = error > Math.max(LEAST, TIMES_THE_REST * report.medianError());
+    double expected = TIMES_EXPECTED * expectedError(report, swatch);
+    boolean far =
+        error > Math.max(Math.max(LEAST, TIMES_THE_REST * report.medianError()), expected);
     boolean better = meanSquare(report, swatch) < CLEARLY_BETTER * meanSquare(whole, swatch);
     return far && better ? Optional.of(new OddCoat(swatch, error)) : Optional.empty();
+  }
+
+  /** What the rest itself expects to be off by for the least known paint of a coat. */
+  private static double expectedError(FitReport report, Swatch swatch) {
+    return swatch.paints().stream()
+        .mapToDouble(share -> report.optics().get(share.paint()).expectedError())
+        .max()
+        .orElseThrow();
   }
 
   /** How far a prediction is from a coat; a doubtful load may be any that is likely. */
