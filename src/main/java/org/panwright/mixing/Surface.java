@@ -1,5 +1,7 @@
 package org.panwright.mixing;
 
+import org.panwright.colour.Lab;
+
 /**
  * What the face of the paint film does to light on its way in and out (J. L. Saunderson, Journal of
  * the Optical Society of America 32, 1942, page 727).
@@ -58,6 +60,19 @@ public record Surface(double seen, double lost, double inner) {
   public double inside(double outside) {
     double through = Math.max(0, outside - seen);
     return through / (passed() + inner * through);
+  }
+
+  /**
+   * L* of a film that turns no light back, so that only its face is seen: nothing looks darker.
+   *
+   * <pre>
+   * 116 f(seen) − 16
+   * </pre>
+   *
+   * <p>Example: seen = 0.04 gives 23.67, as 0.04 = 0.341995³.
+   */
+  public double darkestL() {
+    return 116 * Lab.f(seen) - 16;
   }
 
   /** (1 − lost)(1 − inner). */

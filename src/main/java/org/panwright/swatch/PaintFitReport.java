@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.panwright.colour.Lab;
 import org.panwright.colour.Spectrum;
+import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 import org.panwright.paint.PaintedCoat;
 
@@ -23,6 +25,14 @@ public record PaintFitReport(
     optics = Collections.unmodifiableMap(new LinkedHashMap<>(optics));
     coats = List.copyOf(coats);
     unused = List.copyOf(unused);
+  }
+
+  /** The readings darker than the face of a dry coat lets any coat be shown. */
+  public List<Lab> tooDark() {
+    return coats.stream()
+        .map(fit -> fit.coat().dry().lab())
+        .filter(read -> read.l() < Surface.DRY.darkestL())
+        .toList();
   }
 
   /**

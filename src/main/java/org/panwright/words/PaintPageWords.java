@@ -155,7 +155,7 @@ public final class PaintPageWords {
     return coats == 1 ? "1 swatch" : coats + " swatches";
   }
 
-  /** What was learnt, and the coat to look at again. */
+  /** What was learnt, the coat to look at again, and what cannot be shown as it was read. */
   public static String learnt(PaintFitReport report) {
     double worst =
         report.coats().stream().mapToDouble(PaintFitReport.CoatFit::ciede2000).max().orElse(0);
@@ -171,7 +171,8 @@ public final class PaintPageWords {
             ? ""
             : " %s left out: the paint mixed into it is not on the shelf."
                 .formatted(coats(report.unused().size()));
-    return text + odd + unused;
+    String dark = SwatchWords.tooDark(report.tooDark()).map(told -> " " + told).orElse("");
+    return text + odd + unused + dark;
   }
 
   /** A coat that disagrees with the others: which, by how much, what it may be. */

@@ -1,6 +1,11 @@
 package org.panwright.words;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.panwright.colour.Lab;
+import org.panwright.mixing.Surface;
 import org.panwright.swatch.FitRefusal;
 import org.panwright.swatch.TableFault;
 
@@ -108,6 +113,28 @@ public final class SwatchWords {
           .formatted(file, lighter.name());
     }
     throw new IllegalArgumentException("no words for " + refusal);
+  }
+
+  /**
+   * That coats were read darker than any coat is shown; empty if there are none.
+   *
+   * @param read the colours of those coats
+   */
+  public static Optional<String> tooDark(List<Lab> read) {
+    boolean one = read.size() == 1;
+    return read.stream()
+        .min(Comparator.comparingDouble(Lab::l))
+        .map(
+            darkest ->
+                String.format(
+                    Locale.ROOT,
+                    "%s darker than any dry coat is shown here (L* %.1f), so %s shown lighter than"
+                        + " painted. The darkest was read at L* %.1f. The readings are kept as"
+                        + " they are.",
+                    one ? "1 swatch is" : read.size() + " swatches are",
+                    Surface.DRY.darkestL(),
+                    one ? "it is" : "they are",
+                    darkest.l()));
   }
 
   private static String range(TableFault.OutOfRange out) {

@@ -49,6 +49,22 @@ class SurfaceTest {
     assertThat(Surface.DRY.inside(0)).isZero();
   }
 
+  @ParameterizedTest(name = "k1 {0}: nothing darker than L* {1}")
+  @CsvSource({
+    // Worked by hand: nothing inside leaves R = k1 (Saunderson), L* = 116 ∛k1 − 16 (CIE 015), and
+    // below k1 = 216/24389 L* = 24389/27 k1.
+    "0.02,  15.487",
+    "0.03,  20.044",
+    "0.04,  23.671",
+    "0.001, 0.903",
+  })
+  void theFaceAloneIsTheDarkest(double k1, double darkestL) {
+    Surface surface = Surface.saunderson(k1, 0.6);
+
+    assertThat(surface.darkestL()).isCloseTo(darkestL, Offset.offset(0.0006));
+    assertThat(surface.darkestL()).isCloseTo(lightness(surface, 0), Tolerance.ROUND_TRIP);
+  }
+
   @ParameterizedTest(name = "{0} inside: dry L* {1}, freshly wet {2}, gloss seen {3}")
   @CsvSource({
     // Worked by hand from Saunderson's equation and the definition of L* in CIE 015.

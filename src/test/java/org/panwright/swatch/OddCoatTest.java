@@ -29,6 +29,20 @@ class OddCoatTest {
     assertThat(oddOf(swatches)).map(odd -> odd.swatch().name()).contains(right.name());
   }
 
+  @Test
+  void aFullCoatThatAloneTellsHowStrongItsPaintIsIsNotOdd() throws FitRefusedException {
+    // All are right; the washes are half as strong as noted, and nobody believes the note. Without
+    // its full-strength coat a paint may be of any strength, so the rest foretells that coat badly.
+    List<Swatch> swatches = new ArrayList<>();
+    for (String paint : List.of("yellow", "blue", "black")) {
+      Swatch wash = InventedPaints.coat(Surface.DRY, List.of(new PaintLoad(paint, 0.25)));
+      swatches.add(InventedPaints.coat(Surface.DRY, List.of(new PaintLoad(paint, 1))));
+      swatches.add(new Swatch(wash.name(), wash.paints(2), wash.reading(), wash.ground(), 0.5));
+    }
+
+    assertThat(oddOf(swatches)).isEmpty();
+  }
+
   private static Optional<OddCoat> oddOf(List<Swatch> swatches) throws FitRefusedException {
     SwatchSet set = new SwatchSet(swatches);
     return OddCoat.in(set, FitSettings.FOR_ENGINE, OpticsFit.of(set, FitSettings.FOR_ENGINE));

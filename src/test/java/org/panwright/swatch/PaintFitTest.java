@@ -151,6 +151,23 @@ class PaintFitTest {
   }
 
   @Test
+  void coatsDarkerThanAnyFaceAreNamedAndKeptAsRead() throws Exception {
+    // A face that turns back 3 % looks like L* 116 ∛0.03 − 16 = 20.04 (Saunderson; CIE 015).
+    PaintedCoat darker = PaintedCoat.of("full", new CoatReading.OfColour(new Lab(16, 0, 0)), FULL);
+    PaintedCoat justNot =
+        PaintedCoat.of("full", new CoatReading.OfColour(new Lab(20.1, 0, 0)), FULL);
+    PaintedCoat wash =
+        PaintedCoat.of("wash", new CoatReading.OfColour(new Lab(48, 0, 0)), Strength.WASH);
+
+    PaintFitReport report = fit(Set.of("black"), paint("black", "PBk7", darker, wash));
+
+    assertThat(report.tooDark()).containsExactly(new Lab(16, 0, 0));
+    assertThat(report.coats().get(0).coat()).isEqualTo(darker);
+    assertThat(Light.D65.lab(report.coats().get(0).predicted()).l()).isGreaterThan(20.04);
+    assertThat(fit(Set.of("black"), paint("black", "PBk7", justNot, wash)).tooDark()).isEmpty();
+  }
+
+  @Test
   void moreCoatsAreTrustedMore() throws Exception {
     PaintedCoat full = coat("full", BLUE, 1);
     PaintedCoat wash = coat("wash", BLUE, 0.25);

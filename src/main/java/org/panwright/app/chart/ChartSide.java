@@ -134,6 +134,7 @@ public final class ChartSide implements ReadingWay {
       held.add(ChartReadingWords.place(read.reading()), read.reading().patch());
     }
     held.sentences().forEach(this::remark);
+    SwatchWords.tooDark(state.tooDark()).ifPresent(this::remark);
     state
         .labels()
         .ifPresent(

@@ -33,6 +33,7 @@ import org.panwright.swatch.spot.SpotCoats;
 import org.panwright.swatch.spot.SpotsReading;
 import org.panwright.words.PictureWords;
 import org.panwright.words.SpotsWords;
+import org.panwright.words.SwatchWords;
 
 /**
  * Spots the painter placed on the picture, what is read there, and what the paints learn from it.
@@ -220,13 +221,13 @@ public final class SpotsModel {
         rows(spots, found.report()),
         !spots.isEmpty() && !SpotsReading.canRead(spots),
         fault,
-        read.map(SpotsModel::remarks).orElse(List.of()),
+        read.map(r -> remarks(r, found.report())).orElse(List.of()),
         found.report(),
         found.refusal(),
         working);
   }
 
-  private static List<String> remarks(SpotsReading r) {
+  private static List<String> remarks(SpotsReading r, Optional<PaintFitReport> fit) {
     List<String> remarks = new ArrayList<>();
     r.notes().forEach(note -> remarks.add(PictureWords.sentence(note)));
     HeldRemarks held = new HeldRemarks();
@@ -235,6 +236,7 @@ public final class SpotsModel {
       r.patches().get(i).ifPresent(patch -> held.add(place, patch));
     }
     remarks.addAll(held.sentences());
+    fit.flatMap(f -> SwatchWords.tooDark(f.tooDark())).ifPresent(remarks::add);
     return remarks;
   }
 

@@ -265,7 +265,7 @@ public final class SheetModel {
         found.report(),
         found.refusal(),
         swapped,
-        SheetRemarks.of(rows, session.kit(), swapped, page, choices.get(), wet()),
+        SheetRemarks.of(rows, session.kit(), swapped, page, choices.get(), wet(), found.report()),
         learningNow);
   }
 

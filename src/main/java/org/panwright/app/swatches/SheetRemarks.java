@@ -9,12 +9,14 @@ import org.panwright.paint.Optics;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PigmentLibrary;
+import org.panwright.swatch.PaintFitReport;
 import org.panwright.swatch.sheet.PatchKind;
 import org.panwright.swatch.sheet.RowCheck;
 import org.panwright.swatch.sheet.RowReading;
 import org.panwright.swatch.sheet.SheetReading;
 import org.panwright.swatch.sheet.SwappedRows;
 import org.panwright.words.PictureWords;
+import org.panwright.words.SwatchWords;
 import org.panwright.words.SwatchesWords;
 
 /** Sentences about a read sheet: its picture, its rows, its paints. */
@@ -27,7 +29,8 @@ final class SheetRemarks {
       Optional<SwappedRows> swapped,
       Optional<SheetReading> reading,
       SheetChoices choices,
-      Map<String, List<PaintedCoat>> wet) {
+      Map<String, List<PaintedCoat>> wet,
+      Optional<PaintFitReport> report) {
     List<String> remarks = new ArrayList<>();
     long foreign =
         rows.stream()
@@ -47,6 +50,7 @@ final class SheetRemarks {
     if (choices.wet() && reading.isPresent()) {
       remarks.add(SwatchesWords.wet(wet.values().stream().mapToInt(List::size).sum()));
     }
+    report.flatMap(r -> SwatchWords.tooDark(r.tooDark())).ifPresent(remarks::add);
     reading.ifPresent(page -> page.notes().forEach(n -> remarks.add(PictureWords.sentence(n))));
     remarks.addAll(held(rows));
     return remarks;

@@ -67,13 +67,29 @@ class PageModelTest {
     assertThat(page().optics().source()).isEqualTo(OpticsSource.SWATCHES);
     assertThat(page().origin().reason()).isEqualTo(OpticsOrigin.Reason.FITTED);
     assertThat(page().coats().get(0).fit().orElseThrow().ciede2000()).isLessThan(3);
-    assertThat(model.remarkProperty().get()).contains("2 swatches");
+    assertThat(model.remarkProperty().get())
+        .contains("2 swatches")
+        .doesNotContain("darker than any dry coat");
 
     model.goBack(0);
     assertThat(page().paint().measured()).isEqualTo(before.measured());
     assertThat(page().coats()).hasSize(2);
     session.undo();
     assertThat(page().optics().source()).isEqualTo(OpticsSource.SWATCHES);
+  }
+
+  @Test
+  void aSwatchDarkerThanCanBeShownIsToldOf() {
+    model.choose("blue");
+    model.keepTyped(CoatRole.FULL, new CoatReading.OfColour(new Lab(16, 3, -8)));
+    model.keepTyped(CoatRole.WASH, WASH);
+
+    model.learn();
+
+    assertThat(model.remarkProperty().get())
+        .contains("1 swatch is darker than any dry coat is shown here (L* 20.0)")
+        .contains("read at L* 16.0");
+    assertThat(page().coats().get(0).coat().dry().lab()).isEqualTo(new Lab(16, 3, -8));
   }
 
   @Test

@@ -19,6 +19,7 @@ import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.swatch.PaintLoad;
 import org.panwright.swatch.picture.Point;
+import org.panwright.swatch.picture.Zone;
 import org.panwright.swatch.sheet.InventedShelf;
 import org.panwright.swatch.sheet.PaintedPage;
 import org.panwright.swatch.sheet.ReadingFault;
@@ -91,6 +92,25 @@ class SheetModelTest {
     SheetRow black = states.get(0).rows().get(PAINTS.indexOf("black"));
     assertThat(states.get(0).learning()).isTrue();
     assertThat(black.chips().get(0).model()).isPresent();
+  }
+
+  @Test
+  void coatsDarkerThanCanBeShownAreToldOf() {
+    desks.pictures.open(photo);
+    assertThat(sheet.stateProperty().get().remarks())
+        .noneMatch(remark -> remark.contains("darker than any dry coat"));
+    PaintedPage page = Sheets.painted(SheetFormat.A4, PAINTS);
+    Zone full =
+        PaintedPage.outlines(Sheets.papers(SheetFormat.A4).sheets().get(0))
+            .get(4 * PAINTS.indexOf("black"));
+    // 1.2 % turned back, over paper and line alike: L* 116 ∛0.012 − 16 = 10.6 (CIE 015).
+    page.spot(
+        new Zone(full.x() + 0.4, full.y() + 0.4, full.width() - 0.8, full.height() - 0.8), 0.012);
+
+    desks.pictures.open(SimulatedCamera.scanner(900, 1270).save(page, folder.resolve("dark.jpg")));
+
+    assertThat(sheet.stateProperty().get().remarks())
+        .anyMatch(remark -> remark.startsWith("2 swatches are darker than any dry coat is shown"));
   }
 
   @Test
