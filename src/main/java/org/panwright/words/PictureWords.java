@@ -126,6 +126,10 @@ public final class PictureWords {
       return "%.0f %% of the picture is transparent and was laid on white."
           .formatted(Math.max(1, 100 * transparent.share()));
     }
+    if (note instanceof ReadingNote.CardUnused) {
+      return "The card is not used: by it the paper would be too dark or too light for any paper."
+          + " Move its mark onto the card, or type how much of the light it turns back.";
+    }
     if (note instanceof ReadingNote.NoCode) {
       return "The squares at the sheet's head cannot be read: check the corners and name the paints"
           + " by hand.";

@@ -98,6 +98,17 @@ public final class SwatchesWords {
   /** The patch over the black line. */
   public static final String ON_LINE = "on black";
 
+  /** Tick. */
+  public static final String CARD_LIES = "A grey or white card lies on the picture";
+
+  /** The card's name on the picture. */
+  public static final String CARD_MARK = "card";
+
+  /** While nobody pointed at the card. */
+  public static final String CARD_PLACE =
+      "Click on the card in the picture (or Insert, then arrows; 5 picks it, Delete takes it away):"
+          + " it tells what colour your paper itself has.";
+
   /** The bare black line. */
   public static final String LINE = "the black line";
 

@@ -26,6 +26,7 @@ import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.swatch.PaintFitReport;
 import org.panwright.swatch.picture.Picture;
+import org.panwright.swatch.sheet.Card;
 import org.panwright.swatch.sheet.ReadingFault;
 import org.panwright.swatch.sheet.ReadingFaultException;
 import org.panwright.swatch.spot.Spot;
@@ -40,19 +41,13 @@ import org.panwright.words.SwatchWords;
  * Reading and fitting run away from the JavaFX thread; the newest request wins.
  */
 public final class SpotsModel {
-  /** A grey card turns back 18 % of the light: common practice. */
-  static final double GREY_CARD = 0.18;
-
-  /** A white card turns back about 90 %: common practice. */
-  static final double WHITE_CARD = 0.9;
-
   private final Session session;
   private final PictureModel pictures;
   private final Learning learning;
   private final Consumer<RuntimeException> failures;
   private final Latest<Outcome> reading;
   private final SpotMarks marks = new SpotMarks();
-  private final DoubleProperty card = new SimpleDoubleProperty(GREY_CARD);
+  private final DoubleProperty card = new SimpleDoubleProperty(Card.GREY);
   private final ObjectProperty<SheetChoices> choices;
   private final ReadOnlyObjectWrapper<SpotsState> state =
       new ReadOnlyObjectWrapper<>(SpotsState.NONE);

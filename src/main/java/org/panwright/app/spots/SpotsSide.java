@@ -3,7 +3,6 @@ package org.panwright.app.spots;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -15,9 +14,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
-import org.panwright.app.fx.CommittedField;
 import org.panwright.app.fx.Sentence;
-import org.panwright.app.fx.TypedNumber;
+import org.panwright.app.swatches.CardFields;
 import org.panwright.app.swatches.PaintChoice;
 import org.panwright.app.swatches.PictureMarks;
 import org.panwright.app.swatches.ReadingWay;
@@ -32,7 +30,6 @@ public final class SpotsSide implements ReadingWay {
   private final SpotsModel model;
   private final PaintChoice nextPaint;
   private final Slider size = new Slider(4, 100, 20);
-  private final CommittedField card = new CommittedField(this::typedCard);
   private final StirredFields stirred;
   private final Label problem = Sentence.of("", "warn");
   private final VBox remarks = new VBox(6);
@@ -123,40 +120,10 @@ public final class SpotsSide implements ReadingWay {
     form.row(SpotsWords.KIND, kind);
     form.row(SpotsWords.PAINT, nextPaint);
     form.row(SpotsWords.SIZE, size);
-    form.row(SpotsWords.CARD, cardFields(), card.problemProperty());
+    CardFields card = new CardFields(model.cardProperty());
+    form.row(SpotsWords.CARD, card, card.problemProperty());
     stirred.addTo(form);
     return new VBox(8, heading, form);
-  }
-
-  private HBox cardFields() {
-    Button grey = new Button(SpotsWords.GREY);
-    grey.setOnAction(event -> model.cardProperty().set(SpotsModel.GREY_CARD));
-    Button white = new Button(SpotsWords.WHITE);
-    white.setOnAction(event -> model.cardProperty().set(SpotsModel.WHITE_CARD));
-    card.setPrefColumnCount(4);
-    card.setAccessibleText(SpotsWords.CARD_PERCENT);
-    model.cardProperty().addListener(changed -> showCard());
-    showCard();
-    Label unit = new Label(SpotsWords.OF_LIGHT);
-    for (Region part : List.of(card, unit, grey, white)) {
-      part.setMinWidth(Region.USE_PREF_SIZE);
-    }
-    HBox fields = new HBox(8, card, unit, grey, white);
-    fields.setAlignment(Pos.CENTER_LEFT);
-    return fields;
-  }
-
-  private void showCard() {
-    card.show(TypedNumber.write(100 * model.cardProperty().get(), 1));
-  }
-
-  private String typedCard(String text) {
-    OptionalDouble percent = TypedNumber.read(text);
-    if (percent.isEmpty() || !(percent.getAsDouble() >= 2 && percent.getAsDouble() <= 98)) {
-      return SpotsWords.CARD_WRONG;
-    }
-    model.cardProperty().set(percent.getAsDouble() / 100);
-    return "";
   }
 
   private void show(SpotsState state) {

@@ -99,12 +99,15 @@ public final class Corners implements PictureMarks {
       return;
     }
     List<Point> moved = new ArrayList<>(places.get());
-    moved.set(
-        corner,
-        new Point(
-            Math.max(0, Math.min(right, place.x())), Math.max(0, Math.min(bottom, place.y()))));
+    moved.set(corner, within(place));
     placed = true;
     places.set(List.copyOf(moved));
+  }
+
+  /** The place of the picture nearest to another. */
+  Point within(Point place) {
+    return new Point(
+        Math.max(0, Math.min(right, place.x())), Math.max(0, Math.min(bottom, place.y())));
   }
 
   /** Says what is done when the painter points at a place that is no corner. */

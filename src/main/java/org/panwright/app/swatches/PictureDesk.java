@@ -238,7 +238,9 @@ final class PictureDesk extends CanvasRegion {
     List<PictureMarks.Mark> all = marks.marks();
     if (marks.areFrame() && !all.isEmpty()) {
       pen.setLineWidth(1.5);
-      stroke(pen, all.stream().map(PictureMarks.Mark::place).toList(), accent(), 0);
+      List<Point> frame =
+          all.stream().filter(m -> m.halfSide() == 0).map(PictureMarks.Mark::place).toList();
+      stroke(pen, frame, accent(), 0);
     }
     for (int i = 0; i < all.size(); i++) {
       boolean picked = i == marks.pickedProperty().get();

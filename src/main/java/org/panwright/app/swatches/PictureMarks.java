@@ -21,7 +21,7 @@ public interface PictureMarks {
   /** All marks, in the order in which keys pick them. */
   List<Mark> marks();
 
-  /** Whether they are the corners of one frame, in order. */
+  /** Whether those that are bare places are the corners of one frame, in order. */
   boolean areFrame();
 
   /** What else is to be drawn: closed lines in pixels of the picture. */

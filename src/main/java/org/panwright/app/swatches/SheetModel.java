@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.panwright.app.Session;
 import org.panwright.app.fx.Latest;
@@ -23,6 +25,7 @@ import org.panwright.swatch.PaintFitReport;
 import org.panwright.swatch.picture.Homography;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.picture.Point;
+import org.panwright.swatch.sheet.Card;
 import org.panwright.swatch.sheet.FoundSheet;
 import org.panwright.swatch.sheet.PaintMark;
 import org.panwright.swatch.sheet.PatchKind;
@@ -48,6 +51,8 @@ public final class SheetModel {
   private final Consumer<RuntimeException> failures;
   private final Latest<Outcome> reading;
   private final Corners corners = new Corners();
+  private final SheetMarks marks = new SheetMarks(corners);
+  private final DoubleProperty card = new SimpleDoubleProperty(Card.GREY);
   private final ObjectProperty<SheetFormat> format = new SimpleObjectProperty<>(SheetFormat.A4);
   private final ObjectProperty<SheetChoices> choices;
   private final ReadOnlyObjectWrapper<SheetState> state =
@@ -55,10 +60,15 @@ public final class SheetModel {
   private final Map<Integer, Optional<String>> said = new HashMap<>();
   private Optional<SheetReading> page = Optional.empty();
   private Optional<PaintFitReport> report = Optional.empty();
+  private boolean measuredPaper;
   private boolean chosen;
   private boolean readingNow;
 
-  private record Outcome(Optional<SheetReading> reading, Optional<ReadingFault> fault) {}
+  /**
+   * @param measuredPaper whether a card told the colour of the paper
+   */
+  private record Outcome(
+      Optional<SheetReading> reading, boolean measuredPaper, Optional<ReadingFault> fault) {}
 
   /**
    * @param learning what the paints learn
@@ -83,6 +93,8 @@ public final class SheetModel {
     choices = new SimpleObjectProperty<>(SheetChoices.guess(session.kit().shelf()));
     pictures.pictureProperty().addListener((property, before, now) -> now.ifPresent(this::layOn));
     corners.placesProperty().addListener(changed -> refresh());
+    marks.cardProperty().addListener(changed -> refresh());
+    card.addListener(changed -> refresh());
     format.addListener(changed -> refresh());
     choices.addListener(changed -> assign(Optional.empty()));
     session
@@ -116,6 +128,16 @@ public final class SheetModel {
   /** The middles of the sheet's corner marks. */
   Corners corners() {
     return corners;
+  }
+
+  /** The same, and the place of a card. */
+  SheetMarks marks() {
+    return marks;
+  }
+
+  /** What share of light the card turns back, above 0 and below 1. */
+  DoubleProperty cardProperty() {
+    return card;
   }
 
   /** The kit's paints, to choose from. */
@@ -171,6 +193,7 @@ public final class SheetModel {
   private void layOn(ShownPicture shown) {
     said.clear();
     report = Optional.empty();
+    marks.clearCard();
     Optional<FoundSheet> found = pictures.found();
     if (found.isPresent()) {
       format.set(found.get().format());
@@ -191,9 +214,11 @@ public final class SheetModel {
     Picture picture = shown.get().picture();
     SheetFormat paper = format.get();
     Lab paperColour = Light.D65.lab(session.kit().paper().reflectance());
+    Optional<Card> lying =
+        marks.cardZone(paper).map(zone -> new Card(zone, Card.lightnessOf(card.get())));
     readingNow = true;
     reading.request(
-        outdated -> read(picture, paper, four, paperColour),
+        outdated -> read(picture, paper, four, paperColour, lying),
         outcome -> {
           readingNow = false;
           take(outcome);
@@ -205,20 +230,25 @@ public final class SheetModel {
   }
 
   private static Outcome read(
-      Picture picture, SheetFormat format, List<Point> corners, Lab paperColour) {
+      Picture picture,
+      SheetFormat format,
+      List<Point> corners,
+      Lab paperColour,
+      Optional<Card> card) {
     FoundSheet placed = new FoundSheet(format, corners, Optional.empty());
     FoundSheet sheet = new FoundSheet(format, corners, SheetFinder.code(picture, placed));
     try {
-      return new Outcome(
-          Optional.of(SheetReading.of(picture, sheet, paperColour, Optional.empty())),
-          Optional.empty());
+      SheetReading read = SheetReading.of(picture, sheet, paperColour, card);
+      boolean measured = card.isPresent() && !read.paper().equals(paperColour);
+      return new Outcome(Optional.of(read), measured, Optional.empty());
     } catch (ReadingFaultException unreadable) {
-      return new Outcome(Optional.empty(), Optional.of(unreadable.fault()));
+      return new Outcome(Optional.empty(), false, Optional.of(unreadable.fault()));
     }
   }
 
   private void take(Outcome outcome) {
     page = outcome.reading();
+    measuredPaper = outcome.measuredPaper();
     corners.outline(page.map(SheetModel::outlines).orElse(List.of()));
     assign(outcome.fault());
   }
@@ -294,7 +324,8 @@ public final class SheetModel {
     Map<Integer, String> paints = new HashMap<>();
     SheetReading read = page.orElseThrow();
     read.rows().forEach(row -> paintOf(row).ifPresent(id -> paints.put(row.row(), id)));
-    return new SheetCoats(read, paints, choices.get().whiteId(), choices.get().blackId(), false);
+    return new SheetCoats(
+        read, paints, choices.get().whiteId(), choices.get().blackId(), measuredPaper);
   }
 
   private String fileName() {

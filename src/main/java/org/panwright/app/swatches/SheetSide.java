@@ -3,9 +3,11 @@ package org.panwright.app.swatches;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -16,6 +18,7 @@ import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.Sentence;
 import org.panwright.words.PictureWords;
+import org.panwright.words.SpotsWords;
 import org.panwright.words.SwatchWords;
 import org.panwright.words.SwatchesWords;
 
@@ -78,7 +81,7 @@ public final class SheetSide implements ReadingWay {
 
   @Override
   public PictureMarks marks() {
-    return model.corners();
+    return model.marks();
   }
 
   @Override
@@ -109,8 +112,29 @@ public final class SheetSide implements ReadingWay {
                 model.choicesProperty().set(model.choicesProperty().get().withWet(now)));
     FormGrid form = new FormGrid();
     form.row(SwatchesWords.STATE, state);
+    CardFields share = new CardFields(model.cardProperty());
+    form.row(SpotsWords.CARD, card(share), share.problemProperty());
     stirred.addTo(form);
     return form;
+  }
+
+  private VBox card(CardFields share) {
+    SheetMarks marks = model.marks();
+    CheckBox lies = new CheckBox(SwatchesWords.CARD_LIES);
+    lies.selectedProperty().bindBidirectional(marks.cardLiesProperty());
+    Label place = Sentence.of(SwatchesWords.CARD_PLACE, "soft");
+    place
+        .visibleProperty()
+        .bind(
+            lies.selectedProperty()
+                .and(
+                    Bindings.createBooleanBinding(
+                        () -> marks.cardProperty().get().isEmpty(), marks.cardProperty())));
+    share.visibleProperty().bind(lies.selectedProperty());
+    for (Node part : List.of(place, share)) {
+      part.managedProperty().bind(part.visibleProperty());
+    }
+    return new VBox(6, lies, share, place);
   }
 
   private void show(SheetState state) {

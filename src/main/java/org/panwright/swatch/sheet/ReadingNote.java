@@ -29,6 +29,9 @@ public sealed interface ReadingNote {
   /** Part of the picture was transparent and is taken as white. */
   record Transparent(double share) implements ReadingNote {}
 
+  /** The card cannot be what it is said to be, so the paper's colour is taken from the kit. */
+  record CardUnused() implements ReadingNote {}
+
   /** The sheet's page code cannot be read. */
   record NoCode() implements ReadingNote {}
 }

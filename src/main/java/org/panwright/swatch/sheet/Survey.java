@@ -65,18 +65,20 @@ public final class Survey {
     if (field.used() < LEAST_USED || field.spread() > MOST_SPREAD || brightest < DARKEST_PAPER) {
       throw new ReadingFaultException(new ReadingFault.NoBarePaper());
     }
-    Lab paper = card.flatMap(c -> paperByCard(reader, field, c)).orElse(paperColour);
-    return new Survey(
-        reader,
-        new PaperCorrection(field, paper),
-        paper,
-        SurveyNotes.of(picture, spots, field, pixelsPerMm));
+    Optional<Lab> byCard = card.flatMap(c -> paperByCard(reader, field, c));
+    Lab paper = byCard.orElse(paperColour);
+    List<ReadingNote> notes = new ArrayList<>(SurveyNotes.of(picture, spots, field, pixelsPerMm));
+    if (card.isPresent() && byCard.isEmpty()) {
+      notes.add(new ReadingNote.CardUnused());
+    }
+    return new Survey(reader, new PaperCorrection(field, paper), paper, notes);
   }
 
   /** The card's colour is known, so it says what white would have looked like in its place. */
   private static Optional<Lab> paperByCard(SpotReader reader, PaperField field, Card card) {
     return reader
         .read(card.zone())
+        .filter(spot -> leastChannel(spot.colour()) > 0)
         .map(
             spot -> {
               LinearSrgb bare = field.at(spot.middle());
@@ -90,6 +92,10 @@ public final class Survey {
               return paper.toXyzD65().toLab(Light.D65.white());
             })
         .filter(lab -> lab.l() > 40 && lab.l() < 100);
+  }
+
+  private static double leastChannel(LinearSrgb colour) {
+    return Math.min(colour.red(), Math.min(colour.green(), colour.blue()));
   }
 
   /** The corrected colour of a place; empty if it is outside the picture or too small. */

@@ -3,7 +3,6 @@ package org.panwright.swatch.spot;
 import java.util.List;
 import java.util.Optional;
 import org.panwright.colour.Lab;
-import org.panwright.colour.Light;
 import org.panwright.swatch.picture.Homography;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.picture.Point;
@@ -64,7 +63,7 @@ public record SpotsReading(
       throws ReadingFaultException {
     List<Zone> bare = zones(spots, SpotKind.PAPER);
     List<Zone> cards = zones(spots, SpotKind.CARD);
-    double lightness = lightness(cardReflectance);
+    double lightness = Card.lightnessOf(cardReflectance);
     boolean cardForPaper = bare.isEmpty();
     Survey survey =
         Survey.of(
@@ -82,11 +81,6 @@ public record SpotsReading(
         cardForPaper ? paperColour : survey.paper(),
         !cardForPaper && !cards.isEmpty() && !survey.paper().equals(paperColour),
         survey.notes());
-  }
-
-  /** L* of a neutral card by the share of light it turns back (CIE 15): 49.5 for 0.18. */
-  public static double lightness(double reflectance) {
-    return Light.D65.white().times(reflectance).toLab(Light.D65.white()).l();
   }
 
   private static List<Zone> zones(List<Spot> spots, SpotKind kind) {

@@ -1,6 +1,7 @@
 package org.panwright.app.swatches;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.panwright.colour.Difference;
+import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.kit.Kit;
 import org.panwright.paint.OpticsOrigin;
@@ -20,12 +22,17 @@ import org.panwright.paint.PaintedCoat;
 import org.panwright.swatch.PaintLoad;
 import org.panwright.swatch.picture.Point;
 import org.panwright.swatch.picture.Zone;
+import org.panwright.swatch.sheet.Card;
 import org.panwright.swatch.sheet.InventedShelf;
 import org.panwright.swatch.sheet.PaintedPage;
+import org.panwright.swatch.sheet.PatchKind;
 import org.panwright.swatch.sheet.ReadingFault;
+import org.panwright.swatch.sheet.ReadingNote;
 import org.panwright.swatch.sheet.SheetFormat;
+import org.panwright.swatch.sheet.SheetPlan;
 import org.panwright.swatch.sheet.Sheets;
 import org.panwright.swatch.sheet.SimulatedCamera;
+import org.panwright.words.PictureWords;
 
 /** A painted sheet of known paints, read off a photo, in the model of the view. */
 class SheetModelTest {
@@ -67,6 +74,46 @@ class SheetModelTest {
         .isLessThan(2);
     assertThat(sheet.canKeep()).isTrue();
     assertThat(sheet.isSettled()).isTrue();
+  }
+
+  /**
+   * A card that turns back 18 % lies on a patch of the last row. Said to turn back only half as
+   * much, it makes everything half as light: by hand, L* of the paper is 116 (Y/2)^(1/3) − 16.
+   */
+  @Test
+  void aCardOnTheSheetTellsThePapersOwnColour() {
+    SheetPlan plan = new SheetPlan(SheetFormat.A4);
+    PaintedPage page = Sheets.painted(SheetFormat.A4, PAINTS);
+    Zone patch = plan.onPaper(plan.rows() - 1, PatchKind.FULL);
+    page.spot(
+        new Zone(patch.x() - 3, patch.y() - 3, patch.width() + 6, patch.height() + 6), Card.GREY);
+    SimulatedCamera camera = SimulatedCamera.scanner(900, 1270);
+    desks.pictures.open(camera.save(page, folder.resolve("card.jpg")));
+    Point middle = camera.place(page).map(patch.middle());
+    double light = Light.D65.lab(PaintedPage.PAPER).l();
+
+    sheet.marks().pointAt(middle);
+    assertThat(sheet.marks().marks()).hasSize(4);
+    sheet.marks().cardLiesProperty().set(true);
+    sheet.marks().pointAt(middle);
+    assertThat(paper().l()).isCloseTo(light, within(1.0));
+    sheet.cardProperty().set(Card.GREY / 2);
+
+    double y = Math.pow((light + 16) / 116, 3);
+    assertThat(paper().l()).isCloseTo(116 * Math.cbrt(y / 2) - 16, within(1.0));
+    sheet.keep();
+    Paint black = desks.session.kit().shelf().find("black").orElseThrow();
+    assertThat(black.swatchbook().coats().get(0).ground().orElseThrow().lab()).isEqualTo(paper());
+    sheet.cardProperty().set(0.02);
+    assertThat(sheet.stateProperty().get().remarks())
+        .contains(PictureWords.sentence(new ReadingNote.CardUnused()));
+    sheet.marks().remove(4);
+    assertThat(sheet.stateProperty().get().remarks())
+        .doesNotContain(PictureWords.sentence(new ReadingNote.CardUnused()));
+  }
+
+  private Lab paper() {
+    return sheet.stateProperty().get().reading().orElseThrow().paper();
   }
 
   @Test

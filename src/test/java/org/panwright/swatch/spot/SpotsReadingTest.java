@@ -21,6 +21,7 @@ import org.panwright.paint.PaintedCoat;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.picture.PictureFile;
 import org.panwright.swatch.picture.Point;
+import org.panwright.swatch.sheet.Card;
 import org.panwright.swatch.sheet.HeldLightness;
 import org.panwright.swatch.sheet.PatchReading;
 import org.panwright.swatch.sheet.ReadingFault;
@@ -59,8 +60,8 @@ class SpotsReadingTest {
   @Test
   void aCardsLightnessIsThatOfItsReflectance() {
     // CIE 15: L* = 116 · 0.18^(1/3) − 16 = 49.50; 116 · 0.9^(1/3) − 16 = 96.00 (by hand).
-    assertThat(SpotsReading.lightness(0.18)).isCloseTo(49.50, within(0.01));
-    assertThat(SpotsReading.lightness(0.90)).isCloseTo(96.00, within(0.01));
+    assertThat(Card.lightnessOf(0.18)).isCloseTo(49.50, within(0.01));
+    assertThat(Card.lightnessOf(0.90)).isCloseTo(96.00, within(0.01));
   }
 
   @Test
