@@ -192,12 +192,6 @@ public final class SwatchesWords {
         : "%d coats were read dry before; keeping this adds how they looked wet.".formatted(coats);
   }
 
-  /** The coat that disagrees. */
-  public static String odd(String paint, double foretold) {
-    return "One coat of %s disagrees with the rest (ΔE00 %.0f from what they foretell): look at it again."
-        .formatted(paint, foretold);
-  }
-
   /** After keeping. */
   public static String kept(int paints) {
     return paints == 1 ? "Kept for one paint." : "Kept for %d paints.".formatted(paints);
