@@ -121,6 +121,7 @@ public final class SheetSide implements ReadingWay {
   private VBox card(CardFields share) {
     SheetMarks marks = model.marks();
     CheckBox lies = new CheckBox(SwatchesWords.CARD_LIES);
+    lies.setWrapText(true);
     lies.selectedProperty().bindBidirectional(marks.cardLiesProperty());
     Label place = Sentence.of(SwatchesWords.CARD_PLACE, "soft");
     place
