@@ -76,10 +76,10 @@ final class StagedPaper {
 
   private void print(Mark mark) {
     if (mark instanceof Mark.Swatch swatch) {
-      pen.setColor(color(swatch.run().get(0)));
+      pen.setColor(printed(swatch.run().get(0)));
       pen.fill(shape(swatch.area()));
     } else if (mark instanceof Mark.Rectangle rectangle) {
-      pen.setColor(color(rectangle.ink()));
+      pen.setColor(printed(rectangle.ink()));
       pen.setStroke(new BasicStroke(0.15f));
       pen.draw(shape(rectangle.area()));
     } else if (mark instanceof Mark.Text text) {
@@ -104,6 +104,11 @@ final class StagedPaper {
 
   private static Rectangle2D shape(Area area) {
     return new Rectangle2D.Double(area.xMm(), area.yMm(), area.widthMm(), area.heightMm());
+  }
+
+  /** As it lies on the paper: a printer's black turns back some light too. */
+  private static Color printed(Srgb srgb) {
+    return srgb.red() + srgb.green() + srgb.blue() == 0 ? color(INK) : color(srgb);
   }
 
   private static Color color(Srgb srgb) {

@@ -81,7 +81,7 @@ class PaintedGridTest {
    * A cell meant for yellow with blue holds a thin earth. Expected is the mix itself, by the optics
    * the chart was painted with and as thick as the middle one of all cells (0.25); a coat chosen to
    * come near the thin earth would be far paler. The optics are learnt from colours alone, so the
-   * tolerance is that of such mixes (90 in 100 below 6).
+   * tolerance is that of mixes foretold from colours (our judgement, no published figure).
    */
   @Test
   void aWrongCellIsForetoldAsThickAsTheOthers() throws Exception {
