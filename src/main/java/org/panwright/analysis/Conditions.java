@@ -39,14 +39,7 @@ public record Conditions(
     subjects = List.copyOf(subjects);
     Objects.requireNonNull(rules, "rules");
     Objects.requireNonNull(weights, "weights");
-    if (!(wells >= 0 && dabs >= 0 && (long) wells + dabs <= MOST)) {
-      throw new IllegalArgumentException(
-          "wells and dabs together lie in 0..60, were %d and %d".formatted(wells, dabs));
-    }
-    if (mostOfAGroup.isPresent() && mostOfAGroup.get() < 1) {
-      throw new IllegalArgumentException(
-          "at most of a group must be 1 or more, was " + mostOfAGroup.get());
-    }
+    LineupWishes.check(wells, dabs, mostOfAGroup);
   }
 
   /** So many wells and dabs from what is at hand, and nothing else asked. */

@@ -28,16 +28,34 @@ record Findings(List<Finding> told, List<Muted> muted) {
     if (open.members().length == 0) {
       return List.of(new EmptyLineup(open.atHand().isEmpty()));
     }
+    List<Finding> findings =
+        found(open, balance, grid, mud, SpareSearch.of(open, standIns), WishSearch.of(open));
+    findings.sort(Comparator.comparingDouble(Finding::severity).reversed());
+    return Remedies.of(open, findings);
+  }
+
+  /**
+   * What the searches find, in their order and without remedies.
+   *
+   * @param spare what was found of paints that could be spared
+   * @param wishes what was found of paints wished for
+   */
+  static List<Finding> found(
+      Case open,
+      Balance balance,
+      MixGrid grid,
+      Mud mud,
+      List<? extends Finding> spare,
+      List<? extends Finding> wishes) {
     List<Finding> findings = new ArrayList<>(HueGapSearch.of(open));
     findings.addAll(DarkSearch.of(open, grid));
     findings.addAll(FadingSearch.of(open));
-    findings.addAll(SpareSearch.of(open, standIns));
+    findings.addAll(spare);
     findings.addAll(MuddySearch.of(mud));
     findings.addAll(LopsidedSearch.of(open, balance));
     findings.addAll(MetalsSearch.of(open));
-    findings.addAll(WishSearch.of(open));
+    findings.addAll(wishes);
     findings.addAll(NatureSearch.of(open));
-    findings.sort(Comparator.comparingDouble(Finding::severity).reversed());
-    return Remedies.of(open, findings);
+    return findings;
   }
 }

@@ -101,19 +101,17 @@ final class Trials {
         : finding.kind().code();
   }
 
-  /** What would be found after an exchange, spare paints aside. */
+  /** What would be found after an exchange, wishes and all spare paints but near twins aside. */
   private List<Finding> after(Swap swap) {
     Case then = open.after(swap.edit(), abilities(swap));
     MixGrid grid = bench.gridOf(then.ids());
-    List<Finding> found = new ArrayList<>(HueGapSearch.of(then));
-    found.addAll(DarkSearch.of(then, grid));
-    found.addAll(FadingSearch.of(then));
-    found.addAll(NearTwinsSearch.of(then));
-    found.addAll(MuddySearch.of(Mud.of(then.table(), grid)));
-    found.addAll(LopsidedSearch.of(then, Balance.of(then)));
-    found.addAll(MetalsSearch.of(then));
-    found.addAll(NatureSearch.of(then));
-    return found;
+    return Findings.found(
+        then,
+        Balance.of(then),
+        grid,
+        Mud.of(then.table(), grid),
+        NearTwinsSearch.of(then),
+        List.of());
   }
 
   private Abilities abilities(Swap swap) {

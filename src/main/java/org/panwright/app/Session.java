@@ -58,6 +58,19 @@ public final class Session {
     return history.getReadOnlyProperty();
   }
 
+  /** Calls each time the paints of the shelf or the paper became others, and so what they mix. */
+  public void whenPaintsOrPaperChange(Runnable then) {
+    history.addListener(
+        (property, before, now) -> {
+          boolean same =
+              before.kit().shelf().equals(now.kit().shelf())
+                  && before.kit().paper().equals(now.kit().paper());
+          if (!same) {
+            then.run();
+          }
+        });
+  }
+
   /** The kit now. */
   public Kit kit() {
     return history.get().kit();

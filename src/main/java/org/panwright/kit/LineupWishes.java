@@ -38,6 +38,16 @@ public record LineupWishes(
     Objects.requireNonNull(rules, "rules");
     Objects.requireNonNull(weights, "weights");
     Objects.requireNonNull(outingId, "outingId");
+    check(wells, dabs, mostOfAGroup);
+  }
+
+  /**
+   * Checks how many paints are asked for.
+   *
+   * @throws IllegalArgumentException if the places do not lie in 0..60 or a group's limit is below
+   *     1
+   */
+  public static void check(int wells, int dabs, Optional<Integer> mostOfAGroup) {
     if (!(wells >= 0 && dabs >= 0 && (long) wells + dabs <= MOST)) {
       throw new IllegalArgumentException(
           "wells and dabs together lie in 0..60, were %d and %d".formatted(wells, dabs));

@@ -1,6 +1,9 @@
 package org.panwright.words;
 
+import java.util.Optional;
+import org.panwright.swatch.FitRefusal;
 import org.panwright.swatch.sheet.PatchKind;
+import org.panwright.swatch.sheet.ReadingFault;
 import org.panwright.swatch.sheet.SheetFormat;
 
 /** Words of the view in which swatches are read from a picture. */
@@ -190,6 +193,14 @@ public final class SwatchesWords {
         ? "Nothing of this sheet was kept dry yet. Read the dried sheet first; the wet picture then"
             + " gives the drying shift."
         : "%d coats were read dry before; keeping this adds how they looked wet.".formatted(coats);
+  }
+
+  /** Why a picture was not read or nothing learnt from it; no text where nothing is wrong. */
+  public static String problem(Optional<ReadingFault> fault, Optional<FitRefusal> refusal) {
+    return fault
+        .map(PictureWords::sentence)
+        .or(() -> refusal.map(why -> SwatchWords.sentence(PICTURE_FILE, why)))
+        .orElse("");
   }
 
   /** After keeping. */

@@ -94,17 +94,7 @@ public final class ChartModel {
     corners.whenPointedAt(this::pickAt);
     picked.addListener(changed -> outline());
     session.lineupProperty().addListener(changed -> followLineup());
-    session
-        .historyProperty()
-        .addListener(
-            (property, before, now) -> {
-              boolean same =
-                  before.kit().shelf().equals(now.kit().shelf())
-                      && before.kit().paper().equals(now.kit().paper());
-              if (!same) {
-                follow(now.kit());
-              }
-            });
+    session.whenPaintsOrPaperChange(this::follow);
   }
 
   /** What the painter says the chart holds. */
@@ -299,8 +289,8 @@ public final class ChartModel {
     }
   }
 
-  private void follow(Kit kit) {
-    ChartPlan within = plan.get().within(kit);
+  private void follow() {
+    ChartPlan within = plan.get().within(session.kit());
     if (within.equals(plan.get())) {
       refresh();
     } else {
@@ -310,7 +300,7 @@ public final class ChartModel {
 
   private void refresh() {
     comparing.cancel();
-    learning.from(Map.of(), nothing -> {});
+    learning.stop();
     Optional<ShownPicture> shown = pictures.pictureProperty().get();
     Optional<PaintedGrid> grid = plan.get().grid();
     boolean ready = chosen && shown.isPresent() && corners.arePlaced() && grid.isPresent();

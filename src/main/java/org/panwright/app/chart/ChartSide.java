@@ -98,16 +98,7 @@ public final class ChartSide implements ReadingWay {
   }
 
   private void show(ChartState state) {
-    String why =
-        state
-            .fault()
-            .map(PictureWords::sentence)
-            .or(
-                () ->
-                    state
-                        .refusal()
-                        .map(refusal -> SwatchWords.sentence(SwatchesWords.PICTURE_FILE, refusal)))
-            .orElse("");
+    String why = SwatchesWords.problem(state.fault(), state.refusal());
     problem.setText(why);
     problem.setVisible(!why.isEmpty());
     waiting.setVisible(

@@ -82,17 +82,7 @@ public final class SpotsModel {
     marks.spotsProperty().addListener(changed -> refresh());
     card.addListener(changed -> refresh());
     choices.addListener(changed -> learn());
-    session
-        .historyProperty()
-        .addListener(
-            (property, before, now) -> {
-              boolean same =
-                  before.kit().shelf().equals(now.kit().shelf())
-                      && before.kit().paper().equals(now.kit().paper());
-              if (!same) {
-                refresh();
-              }
-            });
+    session.whenPaintsOrPaperChange(this::refresh);
   }
 
   /** The spots on the picture. */
@@ -159,7 +149,7 @@ public final class SpotsModel {
   private void refresh() {
     Optional<ShownPicture> shown = pictures.pictureProperty().get();
     List<Spot> spots = marks.spotsProperty().get();
-    learning.from(Map.of(), nothing -> {});
+    learning.stop();
     if (!chosen || shown.isEmpty() || !SpotsReading.canRead(spots)) {
       reading.cancel();
       take(new Outcome(Optional.empty(), Optional.empty()));

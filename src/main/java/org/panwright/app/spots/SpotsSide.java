@@ -14,6 +14,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.InPlace;
 import org.panwright.app.fx.Sentence;
 import org.panwright.app.swatches.CardFields;
 import org.panwright.app.swatches.PaintChoice;
@@ -22,7 +23,6 @@ import org.panwright.app.swatches.ReadingWay;
 import org.panwright.app.swatches.StirredFields;
 import org.panwright.swatch.spot.SpotKind;
 import org.panwright.words.SpotsWords;
-import org.panwright.words.SwatchWords;
 import org.panwright.words.SwatchesWords;
 
 /** Spots placed by hand beside their picture: the next one, those there are, what is learnt. */
@@ -139,14 +139,7 @@ public final class SpotsSide implements ReadingWay {
             : state
                 .fault()
                 .map(fault -> SpotsWords.NO_PAPER)
-                .or(
-                    () ->
-                        state
-                            .refusal()
-                            .map(
-                                refusal ->
-                                    SwatchWords.sentence(SwatchesWords.PICTURE_FILE, refusal)))
-                .orElse("");
+                .orElseGet(() -> SwatchesWords.problem(Optional.empty(), state.refusal()));
     problem.setText(why);
     problem.setVisible(!why.isEmpty());
     remarks
@@ -168,9 +161,7 @@ public final class SpotsSide implements ReadingWay {
     while (lines.size() < all.size()) {
       lines.add(new SpotRow(lines.size(), model));
     }
-    if (!lines.equals(rows.getChildren())) {
-      rows.getChildren().setAll(lines);
-    }
+    InPlace.arrange(rows.getChildren(), lines);
     for (int i = 0; i < all.size(); i++) {
       ((SpotRow) lines.get(i)).show(all.get(i), model.marks().pickedProperty().get() == i);
     }

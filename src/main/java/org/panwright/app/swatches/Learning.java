@@ -31,7 +31,6 @@ public final class Learning {
   private final Supplier<LocalDate> today;
   private final Consumer<RuntimeException> failures;
   private final Latest<Outcome> fitting;
-  private boolean running;
 
   /**
    * What came out: one of the two, or neither where there was nothing to learn from.
@@ -69,11 +68,6 @@ public final class Learning {
     return today.get();
   }
 
-  /** Whether a fit is under way. */
-  public boolean isRunning() {
-    return running;
-  }
-
   /** Fits the paints of some coats, and tells what came out; at once if there are none. */
   public void from(Map<String, List<PaintedCoat>> coats, Consumer<Outcome> done) {
     if (coats.isEmpty()) {
@@ -82,7 +76,6 @@ public final class Learning {
       return;
     }
     Kit kit = new SwatchEdit.RecordSwatches(coats).apply(session.kit());
-    running = true;
     fitting.request(
         outdated -> {
           try {
@@ -94,20 +87,13 @@ public final class Learning {
             return new Outcome(Optional.empty(), Optional.of(refused.refusal()));
           }
         },
-        found -> {
-          running = false;
-          done.accept(found);
-        },
-        fault -> {
-          running = false;
-          failures.accept(fault);
-        });
+        done,
+        failures);
   }
 
   /** Leaves off fitting; nothing is told and nothing kept. */
   public void stop() {
     fitting.cancel();
-    running = false;
   }
 
   /** Keeps the coats with their paints and predicts from what they teach, as one edit. */

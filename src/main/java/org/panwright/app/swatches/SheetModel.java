@@ -97,17 +97,7 @@ public final class SheetModel {
     card.addListener(changed -> refresh());
     format.addListener(changed -> refresh());
     choices.addListener(changed -> assign(Optional.empty()));
-    session
-        .historyProperty()
-        .addListener(
-            (property, before, now) -> {
-              boolean same =
-                  before.kit().shelf().equals(now.kit().shelf())
-                      && before.kit().paper().equals(now.kit().paper());
-              if (!same) {
-                assign(Optional.empty());
-              }
-            });
+    session.whenPaintsOrPaperChange(() -> assign(Optional.empty()));
   }
 
   /** The paper the sheet was printed on. */

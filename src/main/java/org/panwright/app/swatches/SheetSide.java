@@ -1,5 +1,6 @@
 package org.panwright.app.swatches;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,10 +17,9 @@ import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.InPlace;
 import org.panwright.app.fx.Sentence;
-import org.panwright.words.PictureWords;
 import org.panwright.words.SpotsWords;
-import org.panwright.words.SwatchWords;
 import org.panwright.words.SwatchesWords;
 
 /** What was read off a printed sheet, and the sheet to print. */
@@ -140,30 +140,19 @@ public final class SheetSide implements ReadingWay {
 
   private void show(SheetState state) {
     stirred.show();
-    String why =
-        state
-            .fault()
-            .map(PictureWords::sentence)
-            .or(
-                () ->
-                    state
-                        .refusal()
-                        .map(refusal -> SwatchWords.sentence(SwatchesWords.PICTURE_FILE, refusal)))
-            .orElse("");
+    String why = SwatchesWords.problem(state.fault(), state.refusal());
     problem.setText(why);
     problem.setVisible(!why.isEmpty());
     showRemarks(state);
     legend.setVisible(!state.rows().isEmpty());
     cards.keySet().retainAll(state.rows().stream().map(row -> row.reading().row()).toList());
-    rows.getChildren().retainAll(cards.values());
-    for (int i = 0; i < state.rows().size(); i++) {
-      SheetRow row = state.rows().get(i);
+    List<RowCard> wanted = new ArrayList<>();
+    for (SheetRow row : state.rows()) {
       RowCard card = cards.computeIfAbsent(row.reading().row(), n -> new RowCard(n, model));
       card.show(row);
-      if (!rows.getChildren().contains(card)) {
-        rows.getChildren().add(i, card);
-      }
+      wanted.add(card);
     }
+    InPlace.arrange(rows.getChildren(), wanted);
     fitting.setVisible(state.learning());
     keep.setDisable(!model.canKeep());
   }

@@ -13,16 +13,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
-import org.panwright.app.Sessions;
-import org.panwright.app.dialogs.ScriptedDialogs;
-import org.panwright.app.theme.Theme;
 import org.panwright.kit.Kit;
 import org.panwright.swatch.sheet.SheetFormat;
 import org.panwright.swatch.sheet.Sheets;
@@ -47,19 +43,7 @@ class BadPicturesWindowTest {
   @Start
   void start(Stage stage) {
     desks = new Desks(Desks.kit());
-    BlankSheet blank =
-        new BlankSheet(desks.session, Sessions.AT_ONCE, Sessions.AT_ONCE, Sessions::fail);
-    ScriptedDialogs dialogs = new ScriptedDialogs();
-    view =
-        new SwatchesView(
-            desks.pictures,
-            List.of(new SheetSide(desks.sheet, blank, dialogs)),
-            dialogs,
-            Runnable::run);
-    Scene scene = new Scene(view, 1240, 760);
-    scene.getStylesheets().setAll(Theme.LIGHT.sheets());
-    stage.setScene(scene);
-    stage.show();
+    view = desks.showSheets(stage);
   }
 
   @Test

@@ -1,8 +1,13 @@
 package org.panwright.app.swatches;
 
 import java.time.LocalDate;
+import java.util.List;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
+import org.panwright.app.dialogs.ScriptedDialogs;
+import org.panwright.app.theme.Theme;
 import org.panwright.kit.Kit;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.paint.Shelf;
@@ -30,6 +35,20 @@ final class Desks {
             Sessions.AT_ONCE,
             Sessions.AT_ONCE,
             Sessions::fail);
+  }
+
+  /** A window with the view of swatches, ready for a printed sheet. */
+  SwatchesView showSheets(Stage stage) {
+    BlankSheet blank = new BlankSheet(session, Sessions.AT_ONCE, Sessions.AT_ONCE, Sessions::fail);
+    ScriptedDialogs dialogs = new ScriptedDialogs();
+    SwatchesView view =
+        new SwatchesView(
+            pictures, List.of(new SheetSide(sheet, blank, dialogs)), dialogs, Runnable::run);
+    Scene scene = new Scene(view, 1240, 760);
+    scene.getStylesheets().setAll(Theme.LIGHT.sheets());
+    stage.setScene(scene);
+    stage.show();
+    return view;
   }
 
   private Learning learning() {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import javafx.event.Event;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
@@ -15,9 +14,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
-import org.panwright.app.Sessions;
-import org.panwright.app.dialogs.ScriptedDialogs;
-import org.panwright.app.theme.Theme;
 import org.panwright.paint.Paint;
 import org.panwright.swatch.picture.Point;
 import org.panwright.swatch.sheet.SheetFormat;
@@ -38,19 +34,7 @@ class SwatchesWindowTest {
   @Start
   void start(Stage stage) {
     desks = new Desks(Desks.kit());
-    BlankSheet blank =
-        new BlankSheet(desks.session, Sessions.AT_ONCE, Sessions.AT_ONCE, Sessions::fail);
-    ScriptedDialogs dialogs = new ScriptedDialogs();
-    view =
-        new SwatchesView(
-            desks.pictures,
-            List.of(new SheetSide(desks.sheet, blank, dialogs)),
-            dialogs,
-            Runnable::run);
-    Scene scene = new Scene(view, 1240, 760);
-    scene.getStylesheets().setAll(Theme.LIGHT.sheets());
-    stage.setScene(scene);
-    stage.show();
+    view = desks.showSheets(stage);
   }
 
   @Test
