@@ -185,11 +185,11 @@ public final class Arranger {
     List<Paint> paints =
         lineup.paintIds(box).stream().map(id -> kit.shelf().find(id).orElseThrow()).toList();
     OpticsTable table = OpticsTable.of(paints, library, kit.paper());
-    Mixer mixer = new Mixer(table);
-    PaintGroups groups = new PaintGroups(library, table, kit.washes());
+    Looks looks = new Looks(table, kit.washes());
+    PaintGroups groups = new PaintGroups(library, looks);
     for (Paint paint : paints) {
-      double light = mixer.lab(Recipe.of(paint.id()), 1).l();
-      Oklch milk = groups.milk(paint);
+      double light = looks.masstone(paint.id()).l();
+      Oklch milk = looks.body(paint.id());
       keys.put(
           paint.id(),
           switch (order) {

@@ -5,11 +5,9 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.panwright.paint.Granulation;
 import org.panwright.paint.HueFamily;
 import org.panwright.paint.Paint;
-import org.panwright.paint.Pigment;
 import org.panwright.paint.Staining;
 import org.panwright.paint.Transparency;
 
@@ -48,8 +46,8 @@ public record Balance(
     leanings = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(leanings));
   }
 
-  static Balance of(Case open) {
-    List<Paint> paints = open.paints();
+  /** The counts of some paints. */
+  static Balance of(List<Paint> paints, PaintGroups filed, Looks looks) {
     Map<HueGroup, Integer> groups = new EnumMap<>(HueGroup.class);
     for (HueGroup group : HueGroup.values()) {
       groups.put(group, 0);
@@ -58,10 +56,10 @@ public record Balance(
     Map<String, HueFamily> leanings = new LinkedHashMap<>();
     List<Double> lightness = new ArrayList<>();
     for (Paint paint : paints) {
-      lightness.add(open.masstone(paint.id()).l());
-      groupOf.put(paint.id(), group(open, paint));
-      groups.merge(group(open, paint), 1, Integer::sum);
-      leaning(open, paint).ifPresent(to -> leanings.put(paint.id(), to));
+      lightness.add(looks.masstone(paint.id()).l());
+      groupOf.put(paint.id(), filed.of(paint));
+      groups.merge(filed.of(paint), 1, Integer::sum);
+      filed.leaning(paint).ifPresent(to -> leanings.put(paint.id(), to));
     }
     return new Balance(
         paints.size(),
@@ -74,25 +72,6 @@ public record Balance(
         (int) paints.stream().filter(p -> p.handling().granulation() != Granulation.NONE).count(),
         (int) paints.stream().filter(p -> p.pigments().size() > 1).count(),
         leanings);
-  }
-
-  /** The family of a paint of one known pigment. */
-  static Optional<HueFamily> family(Case open, Paint paint) {
-    return paint.pigments().size() == 1
-        ? open.library().find(paint.pigments().get(0).pigment()).map(Pigment::family)
-        : Optional.empty();
-  }
-
-  /** The neighbour a paint leans to, if it is of one known pigment and leans. */
-  static Optional<HueFamily> leaning(Case open, Paint paint) {
-    return family(open, paint).flatMap(f -> Leaning.of(f, open.body(paint.id()).hueDeg()));
-  }
-
-  /** The coarse group of a paint. */
-  static HueGroup group(Case open, Paint paint) {
-    return family(open, paint)
-        .map(HueGroup::of)
-        .orElseGet(() -> HueGroup.of(open.body(paint.id())));
   }
 
   /** Whether a paint counts as opaque. */

@@ -34,7 +34,7 @@ final class Bench {
     for (int row = 0; row < ids.size(); row++) {
       rows.put(ids.get(row), row);
     }
-    grid = MixGrid.of(table, Case.numbers(table, ids), washes, () -> false);
+    grid = MixGrid.of(table, table.indicesOf(ids), washes, () -> false);
   }
 
   /** The pairs of all. */
@@ -55,7 +55,7 @@ final class Bench {
   /** The grid of a lineup; mixed anew if it holds a paint that is not on the bench. */
   MixGrid gridOf(List<String> paintIds) {
     if (!rows.keySet().containsAll(paintIds)) {
-      return MixGrid.of(table, Case.numbers(table, paintIds), washes, () -> false);
+      return MixGrid.of(table, table.indicesOf(paintIds), washes, () -> false);
     }
     return grid.select(paintIds.stream().mapToInt(rows::get).toArray());
   }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.panwright.colour.Lab;
-import org.panwright.colour.Oklch;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
@@ -34,6 +33,7 @@ final class Case {
   private final Abilities abilities;
   private final List<Paint> atHand;
   private final Looks looks;
+  private final PaintGroups groups;
   private final Map<String, Ring> ringsWith = new HashMap<>();
   private final Map<String, Arrival> arrivals = new HashMap<>();
 
@@ -53,7 +53,7 @@ final class Case {
     this.walk = walk;
     this.figures = figures;
     this.shelf = shelf;
-    members = numbers(table, ids());
+    members = table.indicesOf(ids());
     abilities = new Abilities(figures.ring().toArray(), figures.darkest(), figures.earnings());
     List<String> inside = ids();
     atHand =
@@ -62,6 +62,7 @@ final class Case {
             .filter(paint -> shelf.standing().contains(paint.id()))
             .toList();
     looks = new Looks(table, kit.washes());
+    groups = new PaintGroups(library, looks);
   }
 
   private Case(Case before, Kit kit, Abilities abilities) {
@@ -75,18 +76,14 @@ final class Case {
     figures = before.figures;
     shelf = before.shelf;
     looks = before.looks;
-    members = numbers(table, ids());
+    groups = before.groups;
+    members = table.indicesOf(ids());
     atHand = List.of();
   }
 
   /** The case after an edit, given what the lineup then can do. */
   Case after(Edit edit, Abilities then) {
     return new Case(this, edit.apply(kit), then);
-  }
-
-  /** The table numbers of paints given by id. */
-  static int[] numbers(OpticsTable table, List<String> ids) {
-    return ids.stream().mapToInt(table::indexOf).toArray();
   }
 
   Kit kit() {
@@ -173,9 +170,14 @@ final class Case {
     return looks;
   }
 
-  /** The milk wash of a paint: what its hue is judged by. */
-  Oklch body(String paintId) {
-    return looks.body(paintId);
+  /** Where the paints are filed. */
+  PaintGroups groups() {
+    return groups;
+  }
+
+  /** How the lineup is made up. */
+  Balance balance() {
+    return Balance.of(paints(), groups, looks);
   }
 
   /** The dry masstone coat of a paint. */

@@ -73,7 +73,7 @@ public final class Chooser {
     Map<String, HueGroup> groups = new HashMap<>();
     if (conditions.mostOfAGroup().isPresent()) {
       OpticsTable table = OpticsTable.of(paints, library, kit.paper());
-      PaintGroups filed = new PaintGroups(library, table, kit.washes());
+      PaintGroups filed = new PaintGroups(library, new Looks(table, kit.washes()));
       paints.forEach(paint -> groups.put(paint.id(), filed.of(paint)));
     }
     return groups;

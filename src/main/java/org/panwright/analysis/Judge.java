@@ -55,7 +55,7 @@ public final class Judge {
         tables.get(
             new TableKey(paints, kit.paper()), () -> OpticsTable.of(paints, library, kit.paper()));
     List<String> own = lineup.paintIds(kit.boxOf(lineup));
-    int[] members = Case.numbers(table, own);
+    int[] members = table.indicesOf(own);
     NetWalk walk = new NetWalk(table, kit.washes(), cancelled);
     MixGrid grid = MixGrid.of(table, members, kit.washes(), cancelled);
     LineupFigures figures = LineupFigures.of(table, walk, members, kit, subjects(kit, lineupId));
@@ -68,7 +68,7 @@ public final class Judge {
                 () -> ShelfFigures.of(walk, table, kit.washes(), counted, own));
     Case open = new Case(kit, lineup, library, table, walk, figures, shelf);
     List<StandIn> standIns = StandInSearch.of(open, cancelled);
-    Balance balance = Balance.of(open);
+    Balance balance = open.balance();
     Mud mud = Mud.of(table, grid);
     Findings findings = Findings.of(open, standIns, balance, grid, mud);
     return new Judgement(

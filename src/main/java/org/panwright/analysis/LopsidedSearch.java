@@ -76,8 +76,8 @@ final class LopsidedSearch {
     if (leans.size() == 1 && lean.isPresent()) {
       Optional<Paint> other =
           open.atHand().stream()
-              .filter(paint -> Balance.group(open, paint) == group)
-              .filter(paint -> !Balance.leaning(open, paint).equals(lean))
+              .filter(paint -> open.groups().of(paint) == group)
+              .filter(paint -> !open.groups().leaning(paint).equals(lean))
               .max(Comparator.comparingDouble(paint -> open.ringWith(paint.id()).sum()));
       Lopsided.Change change =
           other.map(paint -> exchange(leastEarning(ids), paint.id())).orElse(Lopsided.Change.NONE);
@@ -115,7 +115,7 @@ final class LopsidedSearch {
   /** The owned paint of a group with which the ring sums to most comes in. */
   private Lopsided.Change bring(HueGroup group) {
     return open.atHand().stream()
-        .filter(paint -> Balance.group(open, paint) == group)
+        .filter(paint -> open.groups().of(paint) == group)
         .max(Comparator.comparingDouble(paint -> open.ringWith(paint.id()).sum()))
         .map(
             paint -> {

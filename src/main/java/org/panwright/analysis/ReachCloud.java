@@ -59,7 +59,7 @@ final class ReachCloud {
     ReachCloud cloud = new ReachCloud(table, washes);
     Oklab paper = Oklab.ofD65(Light.D65.xyz(table.paper().reflectance()));
     cloud.keep(paper.l(), paper.a(), paper.b());
-    cloud.mixAll(Case.numbers(table, paintIds), cancelled);
+    cloud.mixAll(table.indicesOf(paintIds), cancelled);
     return Arrays.copyOf(cloud.kept, cloud.end);
   }
 

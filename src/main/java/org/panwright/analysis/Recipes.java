@@ -57,7 +57,7 @@ public final class Recipes {
    */
   public static Recipes of(
       OpticsTable table, List<String> paintIds, WashStrengths washes, BooleanSupplier cancelled) {
-    int[] paints = Case.numbers(table, paintIds);
+    int[] paints = table.indicesOf(paintIds);
     Coats coats = new Coats();
     NetWalk walk = new NetWalk(table, washes, cancelled);
     if (paints.length <= MOST_FOR_THREE) {

@@ -33,7 +33,7 @@ record ShelfFigures(Ring ring, Reach reach, Set<String> standing) {
     Ring.Gatherer ring = new Ring.Gatherer();
     Reach.Gatherer reach = new Reach.Gatherer();
     Net.Sink sink = Sinks.of(ring, reach);
-    walk.all(Case.numbers(table, List.copyOf(standing)), sink);
+    walk.all(table.indicesOf(List.copyOf(standing)), sink);
     for (String id : paintIds) {
       if (!standing.contains(id)) {
         walk.with(table.indexOf(id), new int[0], sink);

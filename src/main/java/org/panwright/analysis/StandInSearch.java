@@ -139,8 +139,7 @@ final class StandInSearch {
   private static StandIn standIn(Case open, String id, Recipe recipe, double thick, double thin) {
     Doubt doubt = Doubt.between(new Mixer(open.table()), Recipe.of(id), recipe);
     boolean handy =
-        open.paint(id).pigments().size() > 1
-            || Balance.group(open, open.paint(id)) == HueGroup.EARTHS;
+        open.paint(id).pigments().size() > 1 || open.groups().of(open.paint(id)) == HueGroup.EARTHS;
     return new StandIn(id, recipe, thick, thin, doubt, handy, open.seats().empty(id));
   }
 

@@ -107,7 +107,7 @@ final class Trials {
     MixGrid grid = bench.gridOf(then.ids());
     return Findings.found(
         then,
-        Balance.of(then),
+        then.balance(),
         grid,
         Mud.of(then.table(), grid),
         NearTwinsSearch.of(then),

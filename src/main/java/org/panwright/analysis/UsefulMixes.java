@@ -74,7 +74,7 @@ public final class UsefulMixes {
       List<SubjectColour> subjects,
       int most,
       BooleanSupplier cancelled) {
-    int[] paints = Case.numbers(table, paintIds);
+    int[] paints = table.indicesOf(paintIds);
     if (paints.length < 2) {
       return List.of();
     }

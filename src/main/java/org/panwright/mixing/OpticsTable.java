@@ -92,6 +92,15 @@ public final class OpticsTable {
     return found;
   }
 
+  /**
+   * The numbers of paints, in the order given.
+   *
+   * @throws IllegalArgumentException if one is not in the table
+   */
+  public int[] indicesOf(List<String> ids) {
+    return ids.stream().mapToInt(this::indexOf).toArray();
+  }
+
   /** The optics of a paint by number. */
   public Optics optics(int paint) {
     return optics.get(paint);
