@@ -145,6 +145,25 @@ class ArchitectureTest {
           .beFreeOfCycles()
           .because("two packages that need each other are one package");
 
+  @ArchTest
+  static final ArchRule noCirclesWithinAnalysis =
+      slices()
+          .matching("org.panwright.analysis.(*)..")
+          .should()
+          .beFreeOfCycles()
+          .because("it is read from the bottom up, and a circle has no bottom");
+
+  @ArchTest
+  static final ArchRule searchesServeTheJudge =
+      noClasses()
+          .that(
+              resideInAPackage("org.panwright..")
+                  .and(not(resideInAPackage("org.panwright.analysis.."))))
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.panwright.analysis.search..")
+          .because("searches are public for their neighbours; the door is the judge");
+
   /** The package may use itself, the listed packages, and anything that is not ours. */
   private static ArchRule only(String name, String... allowed) {
     List<String> ours = new ArrayList<>(List.of(allowed));

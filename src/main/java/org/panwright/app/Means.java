@@ -1,6 +1,6 @@
 package org.panwright.app;
 
-import org.panwright.analysis.Judge;
+import org.panwright.analysis.judge.Judge;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.faults.Faults;

@@ -10,7 +10,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Menu;
 import javafx.stage.Stage;
-import org.panwright.analysis.Judge;
+import org.panwright.analysis.judge.Judge;
 import org.panwright.app.arrange.LineupArranger;
 import org.panwright.app.boxes.BoxEditor;
 import org.panwright.app.chip.ToneBook;

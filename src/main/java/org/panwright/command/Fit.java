@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.panwright.analysis.FitCheck;
+import org.panwright.analysis.arrange.FitCheck;
 import org.panwright.kit.Box;
 import org.panwright.kit.Kit;
 import org.panwright.kit.PanKind;

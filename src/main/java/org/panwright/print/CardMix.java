@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.panwright.analysis.UsefulMixes;
+import org.panwright.analysis.subject.UsefulMixes;
 import org.panwright.colour.GamutFit;
 import org.panwright.kit.KeptMix;
 import org.panwright.kit.Kit;

@@ -3,7 +3,7 @@ package org.panwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.panwright.analysis.Judgement;
+import org.panwright.analysis.judge.Judgement;
 import org.panwright.colour.Srgb;
 import org.panwright.kit.Box;
 import org.panwright.kit.Kit;

@@ -2,9 +2,9 @@ package org.panwright.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.panwright.analysis.Comparison;
-import org.panwright.analysis.Judgement;
-import org.panwright.analysis.Ring;
+import org.panwright.analysis.compare.Comparison;
+import org.panwright.analysis.judge.Judgement;
+import org.panwright.analysis.reach.Ring;
 import org.panwright.colour.GamutFit;
 import org.panwright.colour.Hue;
 import org.panwright.colour.Oklch;

@@ -2,9 +2,9 @@ package org.panwright.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.panwright.analysis.Comparison;
-import org.panwright.analysis.Judgement;
-import org.panwright.analysis.SubjectPair;
+import org.panwright.analysis.compare.Comparison;
+import org.panwright.analysis.compare.SubjectPair;
+import org.panwright.analysis.judge.Judgement;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.print.FittedText.Align;

@@ -5,7 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.panwright.analysis.PackingNeeds;
+import org.panwright.analysis.outing.PackingNeeds;
 import org.panwright.kit.CheckItem;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Outing;

@@ -1,7 +1,7 @@
 package org.panwright.words;
 
-import org.panwright.analysis.Arrangement;
-import org.panwright.analysis.WellOrder;
+import org.panwright.analysis.arrange.Arrangement;
+import org.panwright.analysis.arrange.WellOrder;
 
 /** Words for laying a lineup into its wells. */
 public final class ArrangeWords {

@@ -1,7 +1,7 @@
 package org.panwright.words;
 
 import java.util.List;
-import org.panwright.analysis.FitCheck;
+import org.panwright.analysis.arrange.FitCheck;
 import org.panwright.kit.Box;
 import org.panwright.kit.FixtureKind;
 import org.panwright.kit.Stock;

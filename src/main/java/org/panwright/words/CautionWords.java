@@ -2,7 +2,7 @@ package org.panwright.words;
 
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.panwright.analysis.Metals;
+import org.panwright.analysis.finding.Metals;
 import org.panwright.kit.Kit;
 
 /** Usual cautions for paints that hold metals; the maker's safety sheet and local rules decide. */

@@ -1,9 +1,9 @@
 package org.panwright.words;
 
 import java.util.stream.Collectors;
-import org.panwright.analysis.Dark;
-import org.panwright.analysis.DriesGrey;
-import org.panwright.analysis.NoDark;
+import org.panwright.analysis.finding.DriesGrey;
+import org.panwright.analysis.finding.NoDark;
+import org.panwright.analysis.mud.Dark;
 import org.panwright.kit.Kit;
 
 /** Sentences for a lineup's darks, wet and dry. */

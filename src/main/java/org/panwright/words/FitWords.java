@@ -3,7 +3,7 @@ package org.panwright.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.panwright.analysis.FitCheck;
+import org.panwright.analysis.arrange.FitCheck;
 import org.panwright.kit.Box;
 import org.panwright.kit.PanKind;
 import org.panwright.kit.Stock;

@@ -3,12 +3,12 @@ package org.panwright.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.panwright.analysis.Balance;
-import org.panwright.analysis.Earning;
-import org.panwright.analysis.Judgement;
-import org.panwright.analysis.PairMud;
-import org.panwright.analysis.StandIn;
-import org.panwright.analysis.SubjectsLost;
+import org.panwright.analysis.balance.Balance;
+import org.panwright.analysis.finding.StandIn;
+import org.panwright.analysis.judge.Judgement;
+import org.panwright.analysis.mud.PairMud;
+import org.panwright.analysis.worth.Earning;
+import org.panwright.analysis.worth.SubjectsLost;
 import org.panwright.kit.Kit;
 
 /** The figures of a lineup in sentences: what each paint earns, how the lineup is made up. */

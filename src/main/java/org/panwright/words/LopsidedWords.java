@@ -2,8 +2,8 @@ package org.panwright.words;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.panwright.analysis.HueGroup;
-import org.panwright.analysis.Lopsided;
+import org.panwright.analysis.balance.HueGroup;
+import org.panwright.analysis.finding.Lopsided;
 import org.panwright.kit.Kit;
 import org.panwright.paint.HueFamily;
 

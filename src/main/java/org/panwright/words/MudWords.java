@@ -2,9 +2,9 @@ package org.panwright.words;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.panwright.analysis.MuddyPaint;
-import org.panwright.analysis.MuddyPairs;
-import org.panwright.analysis.PairMud;
+import org.panwright.analysis.finding.MuddyPaint;
+import org.panwright.analysis.finding.MuddyPairs;
+import org.panwright.analysis.mud.PairMud;
 import org.panwright.kit.Kit;
 
 /** Sentences for mixes that lose their colour, and for useful greys. */

@@ -2,7 +2,7 @@ package org.panwright.words;
 
 import java.util.List;
 import java.util.Locale;
-import org.panwright.analysis.Match;
+import org.panwright.analysis.subject.Match;
 import org.panwright.kit.Kit;
 import org.panwright.mixing.Portion;
 import org.panwright.mixing.Recipe;

@@ -1,12 +1,12 @@
 package org.panwright.words;
 
 import java.util.Optional;
-import org.panwright.analysis.DriesGrey;
-import org.panwright.analysis.Metals;
-import org.panwright.analysis.MuddyPairs;
-import org.panwright.analysis.Nature;
-import org.panwright.analysis.Remedy;
-import org.panwright.analysis.Wish;
+import org.panwright.analysis.finding.DriesGrey;
+import org.panwright.analysis.finding.Metals;
+import org.panwright.analysis.finding.MuddyPairs;
+import org.panwright.analysis.finding.Nature;
+import org.panwright.analysis.finding.Remedy;
+import org.panwright.analysis.finding.Wish;
 import org.panwright.kit.Kit;
 
 /** What one exchange would bring, or that none on the shelf would; each starts with a space. */

@@ -1,6 +1,6 @@
 package org.panwright.words;
 
-import org.panwright.analysis.Ring;
+import org.panwright.analysis.reach.Ring;
 import org.panwright.colour.HueWord;
 
 /** What the hue ring says. */

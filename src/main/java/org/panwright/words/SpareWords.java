@@ -1,10 +1,10 @@
 package org.panwright.words;
 
-import org.panwright.analysis.AlsoSpare;
-import org.panwright.analysis.Doubt;
-import org.panwright.analysis.Earning;
-import org.panwright.analysis.NearTwins;
-import org.panwright.analysis.StandIn;
+import org.panwright.analysis.finding.AlsoSpare;
+import org.panwright.analysis.finding.Doubt;
+import org.panwright.analysis.finding.NearTwins;
+import org.panwright.analysis.finding.StandIn;
+import org.panwright.analysis.worth.Earning;
 import org.panwright.kit.Kit;
 
 /** Sentences for findings about paints the lineup could spare. */

@@ -1,6 +1,6 @@
 package org.panwright.words;
 
-import org.panwright.analysis.Match;
+import org.panwright.analysis.subject.Match;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Oklab;

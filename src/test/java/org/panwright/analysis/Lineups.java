@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.panwright.analysis.judge.Judge;
+import org.panwright.analysis.judge.Judgement;
 import org.panwright.kit.Box;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Filling;
@@ -23,7 +25,7 @@ import org.panwright.paint.Shelf;
 import org.panwright.paint.WashStrengths;
 import org.panwright.store.PigmentLibraryReader;
 
-/** Kits for the tests of this package; each paint is one pigment and is called by its code. */
+/** Kits for tests; each paint is one pigment and is called by its code. */
 public final class Lineups {
   /** The pigments the program comes with. */
   public static final PigmentLibrary LIBRARY = PigmentLibraryReader.read();

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.panwright.analysis.Judge;
+import org.panwright.analysis.judge.Judge;
 import org.panwright.kit.Box;
 import org.panwright.kit.Fill;
 import org.panwright.kit.Filling;

@@ -2,7 +2,7 @@ package org.panwright.app;
 
 import java.util.List;
 import java.util.concurrent.Executor;
-import org.panwright.analysis.Judge;
+import org.panwright.analysis.judge.Judge;
 import org.panwright.kit.Kit;
 import org.panwright.paint.PigmentLibrary;
 

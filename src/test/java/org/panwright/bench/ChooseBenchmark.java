@@ -13,12 +13,12 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import org.panwright.analysis.Arrangement;
-import org.panwright.analysis.Arranger;
-import org.panwright.analysis.Choice;
-import org.panwright.analysis.Chooser;
-import org.panwright.analysis.Conditions;
-import org.panwright.analysis.WellOrder;
+import org.panwright.analysis.arrange.Arrangement;
+import org.panwright.analysis.arrange.Arranger;
+import org.panwright.analysis.arrange.WellOrder;
+import org.panwright.analysis.choose.Choice;
+import org.panwright.analysis.choose.Chooser;
+import org.panwright.analysis.choose.Conditions;
 import org.panwright.kit.Kit;
 import org.panwright.paint.PigmentLibrary;
 

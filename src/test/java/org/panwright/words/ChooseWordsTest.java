@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.panwright.analysis.Choice;
-import org.panwright.analysis.Judgement;
 import org.panwright.analysis.Lineups;
-import org.panwright.analysis.Proposal;
+import org.panwright.analysis.choose.Choice;
+import org.panwright.analysis.choose.Proposal;
+import org.panwright.analysis.judge.Judgement;
 
 class ChooseWordsTest {
   private static final Judgement SOME =

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.panwright.analysis.Comparison;
 import org.panwright.analysis.Lineups;
+import org.panwright.analysis.compare.Comparison;
 import org.panwright.kit.Kit;
 import org.panwright.paint.Paint;
 

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.panwright.analysis.AlsoSpare;
-import org.panwright.analysis.Finding;
 import org.panwright.analysis.Lineups;
-import org.panwright.analysis.NearTwins;
+import org.panwright.analysis.finding.AlsoSpare;
+import org.panwright.analysis.finding.Finding;
+import org.panwright.analysis.finding.NearTwins;
 import org.panwright.kit.Kit;
 
 class FindingWordsTest {

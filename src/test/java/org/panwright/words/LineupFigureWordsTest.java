@@ -3,8 +3,8 @@ package org.panwright.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import org.panwright.analysis.Judgement;
 import org.panwright.analysis.Lineups;
+import org.panwright.analysis.judge.Judgement;
 
 class LineupFigureWordsTest {
   private static final String[] IDS = {"PY154", "PR254", "PB29", "PB15:3", "PBr7"};

@@ -13,7 +13,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
-import org.panwright.analysis.FitCheck;
+import org.panwright.analysis.arrange.FitCheck;
 import org.panwright.kit.Box;
 import org.panwright.kit.BoxPlan;
 import org.panwright.kit.FixtureKind;

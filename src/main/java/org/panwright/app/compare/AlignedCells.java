@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.panwright.analysis.Judgement;
+import org.panwright.analysis.judge.Judgement;
 import org.panwright.app.fx.Swatches;
 import org.panwright.colour.Srgb;
 import org.panwright.mixing.MixGrid;

@@ -3,9 +3,9 @@ package org.panwright.app.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
-import org.panwright.analysis.Comparison;
-import org.panwright.analysis.Judgement;
-import org.panwright.analysis.SubjectPair;
+import org.panwright.analysis.compare.Comparison;
+import org.panwright.analysis.compare.SubjectPair;
+import org.panwright.analysis.judge.Judgement;
 import org.panwright.kit.SubjectColour;
 
 /**

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
-import org.panwright.analysis.Earning;
-import org.panwright.analysis.Judgement;
-import org.panwright.analysis.StandIn;
+import org.panwright.analysis.finding.StandIn;
+import org.panwright.analysis.judge.Judgement;
+import org.panwright.analysis.worth.Earning;
 import org.panwright.app.fx.Sentence;
 import org.panwright.words.LineupFigureWords;
 

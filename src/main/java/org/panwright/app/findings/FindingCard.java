@@ -11,7 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.panwright.analysis.Finding;
+import org.panwright.analysis.finding.Finding;
 import org.panwright.app.fx.LateTip;
 import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.SteadyColumn;

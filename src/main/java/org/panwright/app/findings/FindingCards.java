@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.panwright.analysis.Finding;
+import org.panwright.analysis.finding.Finding;
 
 /**
  * The cards of the findings, kept from one judgement to the next: a finding told again keeps its

@@ -3,7 +3,7 @@ package org.panwright.app.findings;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-import org.panwright.analysis.Muted;
+import org.panwright.analysis.finding.Muted;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.words.FindingListWords;

@@ -8,7 +8,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import org.panwright.analysis.Judgement;
+import org.panwright.analysis.judge.Judgement;
 import org.panwright.app.Selection;
 import org.panwright.app.Session;
 import org.panwright.app.fx.Latest;

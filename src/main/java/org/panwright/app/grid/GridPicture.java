@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.panwright.analysis.Judgement;
+import org.panwright.analysis.judge.Judgement;
 import org.panwright.app.fx.Swatches;
 import org.panwright.colour.GamutFit;
 import org.panwright.kit.Box;

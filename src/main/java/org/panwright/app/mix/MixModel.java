@@ -7,7 +7,7 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
-import org.panwright.analysis.Judgement;
+import org.panwright.analysis.judge.Judgement;
 import org.panwright.app.Selection;
 import org.panwright.app.Session;
 import org.panwright.app.recipes.Wanted;

@@ -6,7 +6,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.panwright.analysis.PaintUse;
+import org.panwright.analysis.outing.PaintUse;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.paint.Paint;

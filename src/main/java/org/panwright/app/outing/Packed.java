@@ -1,6 +1,6 @@
 package org.panwright.app.outing;
 
-import org.panwright.analysis.PackingNeeds;
+import org.panwright.analysis.outing.PackingNeeds;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Outing;
 

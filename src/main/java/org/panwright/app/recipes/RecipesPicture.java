@@ -2,7 +2,7 @@ package org.panwright.app.recipes;
 
 import java.util.List;
 import java.util.Optional;
-import org.panwright.analysis.Match;
+import org.panwright.analysis.subject.Match;
 import org.panwright.app.Selection;
 import org.panwright.kit.Kit;
 

@@ -14,7 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.panwright.analysis.Match;
+import org.panwright.analysis.subject.Match;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.words.RecipeViewWords;

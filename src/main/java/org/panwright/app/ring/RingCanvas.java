@@ -9,7 +9,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.shape.ArcType;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
-import org.panwright.analysis.Ring;
+import org.panwright.analysis.reach.Ring;
 import org.panwright.app.fx.CanvasRegion;
 import org.panwright.app.fx.Fitted;
 import org.panwright.app.fx.Swatches;

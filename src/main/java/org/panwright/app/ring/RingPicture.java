@@ -2,9 +2,9 @@ package org.panwright.app.ring;
 
 import java.util.List;
 import java.util.Optional;
-import org.panwright.analysis.Comparison;
-import org.panwright.analysis.HueGap;
-import org.panwright.analysis.Ring;
+import org.panwright.analysis.compare.Comparison;
+import org.panwright.analysis.finding.HueGap;
+import org.panwright.analysis.reach.Ring;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Oklch;
 

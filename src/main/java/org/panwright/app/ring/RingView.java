@@ -9,7 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.panwright.analysis.Ring;
+import org.panwright.analysis.reach.Ring;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.CanvasRegion;
 import org.panwright.app.fx.Sentence;

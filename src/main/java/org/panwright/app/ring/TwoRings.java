@@ -5,8 +5,8 @@ import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.layout.StackPane;
-import org.panwright.analysis.Comparison;
-import org.panwright.analysis.Ring;
+import org.panwright.analysis.compare.Comparison;
+import org.panwright.analysis.reach.Ring;
 
 /**
  * Two hue rings laid over each other, the first as a shape, the second as a line, with the arcs

@@ -1,7 +1,7 @@
 package org.panwright.app.subject;
 
 import java.util.Optional;
-import org.panwright.analysis.Match;
+import org.panwright.analysis.subject.Match;
 import org.panwright.kit.SubjectColour;
 
 /**

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.panwright.analysis.Arranger;
-import org.panwright.analysis.WellOrder;
+import org.panwright.analysis.arrange.Arranger;
+import org.panwright.analysis.arrange.WellOrder;
 import org.panwright.app.Sessions;
 import org.panwright.app.ThreePaintKit;
 import org.panwright.kit.Kit;

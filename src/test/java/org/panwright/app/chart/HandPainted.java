@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
-import org.panwright.analysis.Judge;
+import org.panwright.analysis.judge.Judge;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
 import org.panwright.app.swatches.Learning;

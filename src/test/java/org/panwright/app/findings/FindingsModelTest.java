@@ -3,9 +3,9 @@ package org.panwright.app.findings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import org.panwright.analysis.Finding;
-import org.panwright.analysis.HueGap;
-import org.panwright.analysis.Muted;
+import org.panwright.analysis.finding.Finding;
+import org.panwright.analysis.finding.HueGap;
+import org.panwright.analysis.finding.Muted;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
 import org.panwright.app.ThreePaintKit;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.panwright.analysis.Match;
+import org.panwright.analysis.subject.Match;
 import org.panwright.app.Selection;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;

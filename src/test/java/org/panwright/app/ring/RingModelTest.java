@@ -3,7 +3,7 @@ package org.panwright.app.ring;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import org.panwright.analysis.Ring;
+import org.panwright.analysis.reach.Ring;
 import org.panwright.app.Session;
 import org.panwright.app.Sessions;
 import org.panwright.app.ThreePaintKit;

@@ -1,9 +1,0 @@
-package org.panwright.analysis;
-
-/**
- * A finding that holds but is muted for the lineup.
- *
- * @param finding what was found
- * @param reason why the painter does not want to be told; may be empty
- */
-public record Muted(Finding finding, String reason) {}
