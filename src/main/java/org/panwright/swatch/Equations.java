@@ -10,6 +10,8 @@ import java.util.Optional;
  * that are not 0. The lower half of A is kept.
  */
 final class Equations {
+  private static final int BLOCK = 4;
+
   private final int size;
   private final double[][] matrix;
   private final double[] gradient;
@@ -61,36 +63,71 @@ final class Equations {
     return factors(damping).map(this::solve);
   }
 
-  /** Cholesky's lower factor of A + λ diag A; empty if that is not positive definite. */
+  /**
+   * Cholesky's upper factor U of A + λ diag A = Uᵀ U, row by row, each row from its diagonal on;
+   * empty if that is not positive definite.
+   *
+   * <p>Nearly all time of a fit goes by here. Rows are taken {@value #BLOCK} at a time, so that
+   * each number of the rest is fetched once for as many rows, and no sum waits for the one before.
+   */
   private Optional<double[][]> factors(double damping) {
-    double[][] lower = new double[size][];
+    double[][] upper = new double[size][size];
     for (int row = 0; row < size; row++) {
-      lower[row] = matrix[row].clone();
-      lower[row][row] += damping * (matrix[row][row] + 1e-9);
-    }
-    for (int row = 0; row < size; row++) {
-      double[] current = lower[row];
       for (int column = 0; column <= row; column++) {
-        double[] other = lower[column];
-        double sum = current[column];
-        for (int k = 0; k < column; k++) {
-          sum -= current[k] * other[k];
+        upper[column][row] = matrix[row][column];
+      }
+      upper[row][row] += damping * (matrix[row][row] + 1e-9);
+    }
+    for (int from = 0; from < size; from += BLOCK) {
+      int to = Math.min(from + BLOCK, size);
+      for (int row = from; row < to; row++) {
+        for (int done = from; done < row; done++) {
+          subtract(upper[row], row, upper[done][row], upper[done]);
         }
-        if (column < row) {
-          current[column] = sum / other[column];
-        } else if (sum > 0) {
-          current[row] = Math.sqrt(sum);
-        } else {
+        double square = upper[row][row];
+        if (!(square > 0)) {
           return Optional.empty();
         }
+        divide(upper[row], row, Math.sqrt(square));
+      }
+      for (int row = to; row < size; row++) {
+        subtractBlock(upper, from, row);
       }
     }
-    return Optional.of(lower);
+    return Optional.of(upper);
+  }
+
+  private static void subtract(double[] from, int start, double times, double[] row) {
+    for (int k = start; k < from.length; k++) {
+      from[k] -= times * row[k];
+    }
+  }
+
+  private static void divide(double[] row, int start, double by) {
+    for (int k = start; k < row.length; k++) {
+      row[k] /= by;
+    }
+  }
+
+  /** Takes {@value #BLOCK} finished rows out of a later one. */
+  private static void subtractBlock(double[][] upper, int from, int row) {
+    double[] current = upper[row];
+    double[] a = upper[from];
+    double[] b = upper[from + 1];
+    double[] c = upper[from + 2];
+    double[] d = upper[from + 3];
+    double ta = a[row];
+    double tb = b[row];
+    double tc = c[row];
+    double td = d[row];
+    for (int k = row; k < current.length; k++) {
+      current[k] -= ta * a[k] + tb * b[k] + tc * c[k] + td * d[k];
+    }
   }
 
   /** How uncertain the unknowns leave each of some linear forms of them. */
   Optional<Uncertainty> uncertainty() {
-    return factors(0).map(lower -> (unknowns, slopes) -> variance(lower, unknowns, slopes));
+    return factors(0).map(upper -> (unknowns, slopes) -> variance(upper, unknowns, slopes));
   }
 
   /**
@@ -101,39 +138,40 @@ final class Equations {
     double variance(int[] unknowns, double[] slopes);
   }
 
-  private double variance(double[][] lower, int[] unknowns, double[] slopes) {
+  private double variance(double[][] upper, int[] unknowns, double[] slopes) {
     double[] y = new double[size];
     for (int i = 0; i < unknowns.length; i++) {
       y[unknowns[i]] += slopes[i];
     }
+    forward(upper, y);
     double sum = 0;
-    for (int row = 0; row < size; row++) {
-      double[] current = lower[row];
-      double left = y[row];
-      for (int k = 0; k < row; k++) {
-        left -= current[k] * y[k];
-      }
-      y[row] = left / current[row];
-      sum += y[row] * y[row];
+    for (double element : y) {
+      sum += element * element;
     }
     return sum;
   }
 
-  private double[] solve(double[][] lower) {
+  private double[] solve(double[][] upper) {
     double[] x = new double[size];
     for (int row = 0; row < size; row++) {
-      double sum = -gradient[row];
-      for (int k = 0; k < row; k++) {
-        sum -= lower[row][k] * x[k];
-      }
-      x[row] = sum / lower[row][row];
+      x[row] = -gradient[row];
     }
+    forward(upper, x);
     for (int row = size - 1; row >= 0; row--) {
-      x[row] /= lower[row][row];
-      for (int k = 0; k < row; k++) {
-        x[k] -= lower[row][k] * x[row];
+      double sum = x[row];
+      for (int k = row + 1; k < size; k++) {
+        sum -= upper[row][k] * x[k];
       }
+      x[row] = sum / upper[row][row];
     }
     return x;
+  }
+
+  /** Makes of b the y with Uᵀ y = b. */
+  private static void forward(double[][] upper, double[] y) {
+    for (int row = 0; row < y.length; row++) {
+      y[row] /= upper[row][row];
+      subtract(y, row + 1, y[row], upper[row]);
+    }
   }
 }
