@@ -1,6 +1,5 @@
 package org.panwright.command;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -9,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.swatch.CoatTable;
@@ -16,8 +16,10 @@ import org.panwright.swatch.FitRefusedException;
 import org.panwright.swatch.FitReport;
 import org.panwright.swatch.FitSettings;
 import org.panwright.swatch.MixErrors;
+import org.panwright.swatch.OddCoat;
 import org.panwright.swatch.OpticsFit;
 import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.PaintResiduals;
 import org.panwright.swatch.Reading;
 import org.panwright.swatch.ScreenAverage;
 import org.panwright.swatch.SwatchSet;
@@ -28,7 +30,8 @@ import org.panwright.words.SwatchWords;
 /**
  * {@code mixcheck --fit FIT.csv --test TEST.csv [--from spectra|colour] [--json]}: fits paints to
  * one file of measured coats, predicts the mixes of another, and says how far off the predictions
- * are. Anyone can test the engine with it.
+ * are, how well the coats of each paint fit together and which of them to look at again. Anyone can
+ * test the engine with it.
  *
  * <p>Both files are laid out as {@link CoatTable} describes; the paper is that of the first. With
  * {@code --from colour} only the colour of each coat of the first file is used.
@@ -36,7 +39,6 @@ import org.panwright.words.SwatchWords;
 final class MixCheck implements Command {
   private static final String NAME = "mixcheck";
   private static final long MOST_MEGABYTES = 50;
-  private static final int DECIMALS = 4;
 
   @Override
   public void run(List<String> words, PrintStream out, PrintStream err) throws BadUseException {
@@ -48,8 +50,9 @@ final class MixCheck implements Command {
     String testFile = arguments.required("test");
     boolean byColour = isColour(arguments.value("from").orElse("spectra"));
 
-    SwatchSet set = swatches(fitFile, byColour);
-    List<CoatTable.Row> mixes = mixes(fitFile, testFile, set, err);
+    CoatTable coats = table(fitFile, CoatTable::read);
+    SwatchSet set = swatches(fitFile, coats, byColour);
+    List<CoatTable.Row> mixes = mixes(fitFile, testFile, coats, err);
     FitReport report = fit(fitFile, set);
     Reading paper = set.swatches().get(0).ground();
     ScreenAverage screen = new ScreenAverage(set, report, paper);
@@ -61,12 +64,14 @@ final class MixCheck implements Command {
       predicted.add(Light.D65.lab(report.predict(mix.paints(), paper)));
       averaged.add(screen.of(mix.paints()));
     }
-    MixErrors law = MixErrors.of(predicted, read);
-    MixErrors average = MixErrors.of(averaged, read);
-    out.println(
-        arguments.has("json")
-            ? Json.text(json(law).set("srgbAverage", json(average)))
-            : MixCheckWords.summary(law, average));
+    MixCheckAnswer answer =
+        new MixCheckAnswer(
+            MixErrors.of(predicted, read),
+            MixErrors.of(averaged, read),
+            PaintResiduals.of(report),
+            OddCoat.in(set, FitSettings.MEASURED, report),
+            MixCheckAnswer.FarMix.of(mixes, predicted));
+    out.println(arguments.has("json") ? Json.text(answer.json()) : answer.text(fitFile, testFile));
   }
 
   private static boolean isColour(String source) throws BadUseException {
@@ -77,9 +82,10 @@ final class MixCheck implements Command {
     };
   }
 
-  private static SwatchSet swatches(String file, boolean byColour) throws BadUseException {
+  private static SwatchSet swatches(String file, CoatTable coats, boolean byColour)
+      throws BadUseException {
     try {
-      SwatchSet set = table(file).swatches();
+      SwatchSet set = coats.swatches();
       return byColour ? set.byColour() : set;
     } catch (TableFaultException broken) {
       throw new BadUseException(SwatchWords.sentence(file, broken.fault()));
@@ -88,12 +94,25 @@ final class MixCheck implements Command {
 
   /** The coats of the test whose paints were all fitted; of the others the painter is told. */
   private static List<CoatTable.Row> mixes(
-      String fitFile, String testFile, SwatchSet set, PrintStream err) throws BadUseException {
-    List<CoatTable.Row> coats = table(testFile).coats();
+      String fitFile, String testFile, CoatTable fitted, PrintStream err) throws BadUseException {
+    double usual = fitted.usualLoad();
+    CoatTable test = table(testFile, bytes -> CoatTable.read(bytes, usual));
+    int open = fitted.unmeasured();
+    if (open > 0) {
+      err.println(MixCheckWords.unmeasured(fitFile, open, open == fitted.coats().size()));
+    }
+    if (test.unmeasured() > 0) {
+      err.println(MixCheckWords.untestedAmounts(testFile, test.unmeasured()));
+    }
+    List<CoatTable.Row> coats = test.coats();
     if (coats.isEmpty()) {
       throw new BadUseException(MixCheckWords.nothingToTest(testFile));
     }
-    Set<String> known = Set.copyOf(set.paints());
+    Set<String> known =
+        fitted.coats().stream()
+            .flatMap(row -> row.paints().stream())
+            .map(PaintLoad::paint)
+            .collect(Collectors.toSet());
     List<CoatTable.Row> mixes = new ArrayList<>();
     Set<String> unknown = new TreeSet<>();
     for (CoatTable.Row coat : coats) {
@@ -125,7 +144,12 @@ final class MixCheck implements Command {
     }
   }
 
-  private static CoatTable table(String file) throws BadUseException {
+  /** How the bytes of a file become a table. */
+  private interface Reader {
+    CoatTable read(byte[] bytes) throws TableFaultException;
+  }
+
+  private static CoatTable table(String file, Reader reader) throws BadUseException {
     Path path = Arguments.path(file);
     if (!Files.isRegularFile(path)) {
       throw new BadUseException(MixCheckWords.noFile(file));
@@ -134,20 +158,11 @@ final class MixCheck implements Command {
       if (Files.size(path) > MOST_MEGABYTES << 20) {
         throw new BadUseException(MixCheckWords.tooLarge(file, MOST_MEGABYTES));
       }
-      return CoatTable.read(Files.readAllBytes(path));
+      return reader.read(Files.readAllBytes(path));
     } catch (IOException unreadable) {
       throw new BadUseException(MixCheckWords.unreadable(file));
     } catch (TableFaultException broken) {
       throw new BadUseException(SwatchWords.sentence(file, broken.fault()));
     }
-  }
-
-  private static ObjectNode json(MixErrors errors) {
-    return Json.object()
-        .put("n", errors.n())
-        .put("median", Json.rounded(errors.median(), DECIMALS))
-        .put("p90", Json.rounded(errors.p90(), DECIMALS))
-        .put("max", Json.rounded(errors.max(), DECIMALS))
-        .put("shareUnder5", Json.rounded(errors.shareUnder5(), DECIMALS));
   }
 }

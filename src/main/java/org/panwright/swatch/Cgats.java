@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.panwright.swatch.ReadingMapping.ReadingLight;
 
 /**
@@ -14,8 +16,8 @@ import org.panwright.swatch.ReadingMapping.ReadingLight;
  * <p>Keywords stand one to a line; the names of the columns between BEGIN_DATA_FORMAT and
  * END_DATA_FORMAT, the rows between BEGIN_DATA and END_DATA, cells parted by blanks, texts with
  * blanks in quotation marks, remarks after #. Where the file says how many columns and rows it
- * holds, it must hold them. The first table of the file that holds reflectances or L*, a*, b*
- * counts.
+ * holds, it must hold them. Of several tables the first that holds reflectances counts, or, where
+ * none does, the first that holds L*, a*, b*.
  *
  * <p>Reflectances: columns that end in a wavelength, as {@link ReadingHeads} finds them, or pairs
  * of SPECTRAL_NM with SPECTRAL_PCT or SPECTRAL_DEC. L*, a*, b*: under D50 with the 2° observer, the
@@ -32,7 +34,8 @@ final class Cgats {
   }
 
   /**
-   * Reads the lines of such a file: its first table with readings, or without any its first.
+   * Reads the lines of such a file: its first table of reflectances, else of colours, else its
+   * first.
    *
    * @throws TableFaultException naming line and column of what is wrong
    */
@@ -41,19 +44,18 @@ final class Cgats {
   }
 
   private ReadingFile file() throws TableFaultException {
-    Optional<ReadingFile> first = Optional.empty();
+    List<ReadingFile> files = new ArrayList<>();
     for (Optional<RawTable> table = next(); table.isPresent(); table = next()) {
-      if (table.get().rows().isEmpty()) {
-        continue;
+      if (!table.get().rows().isEmpty()) {
+        RawTable plain = CgatsPairs.unpaired(table.get());
+        files.add(new ReadingFile(plain, ReadingHeads.guess(plain, light())));
       }
-      RawTable plain = CgatsPairs.unpaired(table.get());
-      ReadingFile file = new ReadingFile(plain, ReadingHeads.guess(plain, light()));
-      if (file.guess().isComplete()) {
-        return file;
-      }
-      first = first.or(() -> Optional.of(file));
     }
-    return first.orElseThrow(() -> new TableFaultException(new TableFault.NoTable()));
+    return Stream.<Predicate<ReadingMapping>>of(
+            ReadingMapping::isSpectral, ReadingMapping::isComplete, any -> true)
+        .flatMap(wanted -> files.stream().filter(file -> wanted.test(file.guess())))
+        .findFirst()
+        .orElseThrow(() -> new TableFaultException(new TableFault.NoTable()));
   }
 
   private ReadingLight light() {

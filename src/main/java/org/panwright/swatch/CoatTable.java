@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.panwright.swatch.ReadingMapping.ReadingLight;
 
 /**
@@ -13,16 +14,18 @@ import org.panwright.swatch.ReadingMapping.ReadingLight;
  *
  * <p>Columns: {@code sample}; for each paint of a coat a pair {@code paint_a}, {@code ml_a}, then
  * {@code paint_b}, {@code ml_b} and so on; then the readings, as {@link ReadingColumns} finds them.
- * Cells of a paint not used stay empty; an empty amount, or no column of amounts, is an amount
- * nobody knows, which is fitted. A row without any paint is the bare paper. Lines that begin with #
- * are remarks.
+ * The amounts may be in any unit, the same throughout: {@code g_a} does as well. Cells of a paint
+ * not used stay empty; an empty amount, or no column of amounts, is an amount nobody knows, which
+ * is fitted. A row without any paint is the bare paper. Lines that begin with # are remarks.
  *
  * @param paper the reading of the bare paper, if the file has one
  * @param coats the other rows in order
  */
 public record CoatTable(Optional<Reading> paper, List<Row> coats) {
-  /** What a coat has of a paint if nobody knows: one usual coat. */
-  private static final double UNKNOWN_LOAD = 1;
+  private static final String PAINT = "paint_";
+
+  private static final Pattern UNIT =
+      Pattern.compile("(?:g|mg|µl|ul|l|amount|load|part|parts|drops|percent|%)_.+");
 
   private static final double DOUBT_OF_UNKNOWN = 0.7;
 
@@ -34,7 +37,7 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
    * One coat.
    *
    * @param name the sample's name
-   * @param paints what lies in it; a load that was not given is a {@link #UNKNOWN_LOAD}
+   * @param paints what lies in it; a load that was not given is that of a usual coat
    * @param reading of the dry coat
    * @param measured whether every load was given
    */
@@ -45,11 +48,21 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
   }
 
   /**
-   * Reads such a file.
+   * Reads such a file. A load that was not given is the {@link #usualLoad} of the file.
    *
    * @throws TableFaultException naming line and column of what is wrong
    */
   public static CoatTable read(byte[] file) throws TableFaultException {
+    return read(file, read(file, 1).usualLoad());
+  }
+
+  /**
+   * Reads such a file.
+   *
+   * @param unknown the load of a paint for which none was given
+   * @throws TableFaultException naming line and column of what is wrong
+   */
+  public static CoatTable read(byte[] file, double unknown) throws TableFaultException {
     RawTable table = RawTable.of(FileText.of(file));
     int sample = require(table, "sample");
     List<int[]> pairs = paintColumns(table);
@@ -57,7 +70,7 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
     Optional<Reading> paper = Optional.empty();
     List<Row> coats = new ArrayList<>();
     for (DelimitedText.Row row : table.rows()) {
-      List<PaintLoad> paints = paints(table, columns, row, pairs);
+      List<PaintLoad> paints = paints(columns, row, pairs, unknown);
       Reading reading = columns.reading(row);
       if (!paints.isEmpty()) {
         coats.add(new Row(name(table, row, sample), paints, reading, isMeasured(row, pairs)));
@@ -68,6 +81,27 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
       }
     }
     return new CoatTable(paper, coats);
+  }
+
+  /**
+   * The load of a usual coat: the geometric mean over coats of one paint whose load was given, or
+   * over all whose load was; 1 if none was.
+   */
+  public double usualLoad() {
+    List<Row> given = coats.stream().filter(Row::measured).toList();
+    List<Row> singles = given.stream().filter(row -> row.paints().size() == 1).toList();
+    return Math.exp(
+        (singles.isEmpty() ? given : singles)
+            .stream()
+                .mapToDouble(row -> row.paints().stream().mapToDouble(PaintLoad::load).sum())
+                .map(Math::log)
+                .average()
+                .orElse(0));
+  }
+
+  /** How many coats have a paint of which no amount was given. */
+  public int unmeasured() {
+    return (int) coats.stream().filter(row -> !row.measured()).count();
   }
 
   /**
@@ -104,14 +138,26 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
     List<int[]> pairs = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
       String column = table.columns().get(i).toLowerCase(Locale.ROOT);
-      if (column.startsWith("paint_")) {
-        pairs.add(new int[] {i, table.find("ml_" + column.substring("paint_".length()))});
+      if (column.startsWith(PAINT)) {
+        pairs.add(new int[] {i, amountColumn(table, column.substring(PAINT.length()))});
       }
     }
     if (pairs.isEmpty()) {
       throw new TableFaultException(new TableFault.NoColumn("paint_a"));
     }
     return pairs;
+  }
+
+  /** The column of the amounts of a paint: ml_a, else any other of that letter; −1 if none. */
+  private static int amountColumn(RawTable table, String letter) {
+    int usual = table.find("ml_" + letter);
+    for (int i = 0; usual < 0 && i < table.columns().size(); i++) {
+      String column = table.columns().get(i).toLowerCase(Locale.ROOT);
+      if (column.endsWith("_" + letter) && UNIT.matcher(column).matches()) {
+        return i;
+      }
+    }
+    return usual;
   }
 
   private static String name(RawTable table, DelimitedText.Row row, int place)
@@ -131,21 +177,21 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
   }
 
   private static List<PaintLoad> paints(
-      RawTable table, ReadingColumns columns, DelimitedText.Row row, List<int[]> pairs)
+      ReadingColumns columns, DelimitedText.Row row, List<int[]> pairs, double unknown)
       throws TableFaultException {
     List<PaintLoad> paints = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     for (int[] pair : pairs) {
       String paint = row.cells().get(pair[0]);
       boolean given = pair[1] >= 0 && !row.cells().get(pair[1]).isEmpty();
-      String column = pair[1] < 0 ? "" : table.columns().get(pair[1]);
+      String column = pair[1] < 0 ? "" : columns.head(pair[1]);
       if (paint.isEmpty()) {
         if (given) {
           throw new TableFaultException(new TableFault.AmountWithoutPaint(row.line(), column));
         }
         continue;
       }
-      double load = given ? columns.number(row, pair[1]) : UNKNOWN_LOAD;
+      double load = given ? columns.number(row, pair[1]) : unknown;
       if (!(load > 0)) {
         throw new TableFaultException(
             new TableFault.OutOfRange(row.line(), column, 0, Double.POSITIVE_INFINITY, load));

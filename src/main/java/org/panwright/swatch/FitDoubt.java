@@ -71,7 +71,7 @@ final class FitDoubt {
     double squares = 0;
     int coats = 0;
     for (SwatchResidual residual : residuals) {
-      if (residual.swatch().paints().stream().anyMatch(p -> p.paint().equals(paint))) {
+      if (residual.swatch().holds(paint)) {
         squares += residual.ciede2000() * residual.ciede2000();
         coats++;
       }

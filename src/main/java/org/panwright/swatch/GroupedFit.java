@@ -76,18 +76,7 @@ final class GroupedFit {
   }
 
   private static List<Set<String>> groups(SwatchSet set) {
-    Map<String, Integer> mixed = new HashMap<>();
-    for (Swatch swatch : set.swatches()) {
-      if (!swatch.isSingle()) {
-        swatch.paints().forEach(share -> mixed.merge(share.paint(), 1, Integer::sum));
-      }
-    }
-    List<String> shared =
-        set.paints().stream()
-            .filter(mixed::containsKey)
-            .sorted(Comparator.comparing((String paint) -> -mixed.get(paint)))
-            .limit(SHARED)
-            .toList();
+    List<String> shared = shared(set);
     List<String> others = set.paints().stream().filter(p -> !shared.contains(p)).toList();
     List<Set<String>> groups = new ArrayList<>();
     for (int from = 0; from < others.size(); from += GROUP) {
@@ -96,6 +85,28 @@ final class GroupedFit {
       groups.add(group);
     }
     return groups;
+  }
+
+  /** The paints that are mixed into others most often. */
+  private static List<String> shared(SwatchSet set) {
+    Map<String, Integer> mixed = new HashMap<>();
+    for (Swatch swatch : set.swatches()) {
+      if (!swatch.isSingle()) {
+        swatch.paints().forEach(share -> mixed.merge(share.paint(), 1, Integer::sum));
+      }
+    }
+    return set.paints().stream()
+        .filter(mixed::containsKey)
+        .sorted(Comparator.comparing((String paint) -> -mixed.get(paint)))
+        .limit(SHARED)
+        .toList();
+  }
+
+  /** The coats of a swatch's paints and of the paints that join every group. */
+  static SwatchSet around(SwatchSet set, Swatch swatch) {
+    Set<String> group = new LinkedHashSet<>(shared(set));
+    swatch.paints().forEach(share -> group.add(share.paint()));
+    return within(set, group);
   }
 
   private static SwatchSet within(SwatchSet set, Set<String> group) {

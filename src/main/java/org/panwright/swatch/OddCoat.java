@@ -14,7 +14,8 @@ import org.panwright.colour.Spectrum;
  * <p>A wrong coat bends the fit of its paints, so its own residual tells little. The coats with the
  * largest residuals are left out one at a time, the rest is fitted again and predicts the coat left
  * out. It is odd if that prediction is far off, farther than the rest expects of itself, while the
- * coats that share its paints come out clearly better without it.
+ * coats that share its paints come out clearly better without it. Fitted are only the coats of its
+ * paints and of those mixed into others most often: many paints do not make it slow.
  *
  * @param swatch the odd coat
  * @param foretold how far, in CIEDE2000, the rest's prediction is from its reading
@@ -60,22 +61,29 @@ public record OddCoat(Swatch swatch, double foretold) {
       int index,
       BooleanSupplier outdated) {
     Swatch swatch = set.swatches().get(index);
-    SwatchSet rest = set.without(index);
-    if (!rest.paints().equals(set.paints())) {
+    SwatchSet near = GroupedFit.around(set, swatch);
+    FitSettings held = settings.on(whole.surface());
+    SwatchSet rest = near.without(near.swatches().indexOf(swatch));
+    if (!rest.paints().equals(near.paints())) {
       return Optional.empty();
     }
-    FitReport report;
     try {
-      report = GroupedFit.of(rest, settings, pigments, outdated);
+      FitReport report = OpticsFit.of(rest, held, pigments, outdated);
+      double error = foretold(report, swatch);
+      if (!isFar(error, report, swatch)) {
+        return Optional.empty();
+      }
+      FitReport with = OpticsFit.of(near, held, pigments, outdated);
+      boolean better = meanSquare(report, swatch) < CLEARLY_BETTER * meanSquare(with, swatch);
+      return better ? Optional.of(new OddCoat(swatch, error)) : Optional.empty();
     } catch (FitRefusedException tooFewLeft) {
       return Optional.empty();
     }
-    double error = foretold(report, swatch);
-    double expected = TIMES_EXPECTED * expectedError(report, swatch);
-    boolean far =
-        error > Math.max(Math.max(LEAST, TIMES_THE_REST * report.medianError()), expected);
-    boolean better = meanSquare(report, swatch) < CLEARLY_BETTER * meanSquare(whole, swatch);
-    return far && better ? Optional.of(new OddCoat(swatch, error)) : Optional.empty();
+  }
+
+  private static boolean isFar(double error, FitReport rest, Swatch swatch) {
+    double expected = TIMES_EXPECTED * expectedError(rest, swatch);
+    return error > Math.max(Math.max(LEAST, TIMES_THE_REST * rest.medianError()), expected);
   }
 
   /** What the rest itself expects to be off by for the least known paint of a coat. */
@@ -109,7 +117,6 @@ public record OddCoat(Swatch swatch, double foretold) {
   }
 
   private static boolean shares(Swatch first, Swatch second) {
-    return first.paints().stream()
-        .anyMatch(one -> second.paints().stream().anyMatch(two -> one.paint().equals(two.paint())));
+    return first.paints().stream().anyMatch(share -> second.holds(share.paint()));
   }
 }

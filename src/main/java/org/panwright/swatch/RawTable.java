@@ -19,11 +19,13 @@ public record RawTable(List<String> columns, List<DelimitedText.Row> rows) {
   }
 
   /**
-   * The table in a delimited text whose lines that begin with # are remarks. Measurements are
-   * wanted whole: rows have a cell for each column, and no two columns the same name.
+   * The table in a delimited text. Lines that begin with # are remarks; others may stand above the
+   * names of the columns. Measurements are wanted whole: rows have a cell for each column, and no
+   * two columns the same name.
    */
   static RawTable of(FileText file) throws TableFaultException {
-    DelimitedText text = DelimitedText.of(file, true);
+    FileText below = new FileText(Preamble.asRemarks(file.text()), file.encoding());
+    DelimitedText text = DelimitedText.of(below, true);
     requireDistinct(text.columns());
     List<DelimitedText.Row> rows = new ArrayList<>();
     for (DelimitedText.Row row : text.rows()) {

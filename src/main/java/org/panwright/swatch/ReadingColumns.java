@@ -16,7 +16,9 @@ import org.panwright.swatch.ReadingMapping.Scale;
 
 /** What the rows of a table say under a {@link ReadingMapping}. */
 final class ReadingColumns {
-  private static final Pattern DECIMAL_COMMA = Pattern.compile("[-+]?\\d*,\\d+");
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(?:\\d+[.,]?\\d*|[.,]\\d+)(?:[eE][-+]?\\d+)?");
+  private static final char MINUS_SIGN = '\u2212';
   private static final double LEAST_LIGHTNESS = 0.1;
   private static final double MOST_LIGHTNESS = 99.9;
   private static final double FARTHEST_OPPONENT = 200;
@@ -151,6 +153,11 @@ final class ReadingColumns {
     return found;
   }
 
+  /** The name of a column. */
+  String head(int place) {
+    return table.columns().get(place);
+  }
+
   /** The finite number in a cell. */
   double number(DelimitedText.Row row, int place) throws TableFaultException {
     String text = row.cells().get(place);
@@ -167,11 +174,9 @@ final class ReadingColumns {
 
   /** The number a text stands for, a decimal comma being a point; NaN if it is none. */
   static double parse(String text) {
-    try {
-      boolean comma = DECIMAL_COMMA.matcher(text).matches();
-      return Double.parseDouble(comma ? text.replace(',', '.') : text);
-    } catch (NumberFormatException notANumber) {
-      return Double.NaN;
-    }
+    String plain = text.replace(MINUS_SIGN, '-');
+    return NUMBER.matcher(plain).matches()
+        ? Double.parseDouble(plain.replace(',', '.'))
+        : Double.NaN;
   }
 }

@@ -45,6 +45,11 @@ public record Swatch(
     return paints.size() == 1;
   }
 
+  /** Whether a paint lies in the coat. */
+  boolean holds(String paint) {
+    return paints.stream().anyMatch(share -> share.paint().equals(paint));
+  }
+
   /** All paint in the coat, in the unit of the loads. */
   public double totalLoad() {
     return paints.stream().mapToDouble(PaintLoad::load).sum();

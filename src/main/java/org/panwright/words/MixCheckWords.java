@@ -2,10 +2,15 @@ package org.panwright.words;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.panwright.swatch.MixErrors;
+import org.panwright.swatch.OddCoat;
+import org.panwright.swatch.PaintResiduals;
 
 /** What the comparison of predicted with measured mixes says. */
 public final class MixCheckWords {
+  private static final int LONGEST_NAME = 40;
+
   private MixCheckWords() {}
 
   /** A word that is no option. */
@@ -52,6 +57,22 @@ public final class MixCheckWords {
         .formatted(test, coats == 1 ? "1 coat" : coats + " coats", fit, String.join(", ", paints));
   }
 
+  /** Coats to fit without an amount; of all coats or of some. */
+  public static String unmeasured(String fit, int coats, boolean all) {
+    return all
+        ? "%s: no coat has an amount. Each is begun as 1, a usual coat; the amounts of the test count in those."
+            .formatted(fit)
+        : "%s: %s no amount. Each is begun as a usual coat, and its amount is fitted."
+            .formatted(fit, coats == 1 ? "1 coat has" : coats + " coats have");
+  }
+
+  /** Coats to predict without an amount. */
+  public static String untestedAmounts(String test, int coats) {
+    return "%s: %s no amount and %s predicted as a usual coat of each paint."
+        .formatted(
+            test, coats == 1 ? "1 coat has" : coats + " coats have", coats == 1 ? "is" : "are");
+  }
+
   /** The summary for reading. */
   public static String summary(MixErrors law, MixErrors average) {
     return """
@@ -60,6 +81,54 @@ public final class MixCheckWords {
     %s\
     """
         .formatted(law.n(), line("Panwright", law), line("Averaging sRGB", average));
+  }
+
+  /** The mixes that are off most. */
+  public static String farthest(String test, List<String> mixes) {
+    return "Farthest off in %s: %s.".formatted(test, String.join(", ", mixes));
+  }
+
+  /** One of them. */
+  public static String far(String sample, double ciede2000) {
+    return String.format(Locale.ROOT, "%s %.1f", sample, ciede2000);
+  }
+
+  /** How well the coats of each paint fit together. */
+  public static String fitted(String fit, List<PaintResiduals> paints) {
+    int width = paints.stream().mapToInt(p -> p.paint().length()).max().orElse(0);
+    String head = "The coats of %s beside the fit, CIEDE2000:\n".formatted(fit);
+    return head
+        + paints.stream()
+            .map(paint -> "  " + fitted(paint, Math.min(width, LONGEST_NAME)))
+            .collect(Collectors.joining("\n"));
+  }
+
+  private static String fitted(PaintResiduals paint, int width) {
+    return String.format(
+        Locale.ROOT,
+        "%-" + width + "s  %s, median %.1f, largest %.1f (%s); to expect of other coats: %.1f",
+        paint.paint(),
+        paint.coats() == 1 ? "1 coat" : paint.coats() + " coats",
+        paint.median(),
+        paint.farthest().ciede2000(),
+        paint.farthest().swatch().name(),
+        paint.expectedError());
+  }
+
+  /** The coat that disagrees with the others. */
+  public static String odd(OddCoat odd) {
+    return String.format(
+        Locale.ROOT,
+        "Look at this coat again: %s. The others foretell another colour (CIEDE2000 %.0f away). It"
+            + " may hold another paint or another amount than noted, be soiled, or be read at the"
+            + " wrong place.",
+        odd.swatch().name(),
+        odd.foretold());
+  }
+
+  /** No coat does. */
+  public static String noneOdd(String fit) {
+    return "No coat of %s disagrees with the rest.".formatted(fit);
   }
 
   private static String line(String name, MixErrors errors) {

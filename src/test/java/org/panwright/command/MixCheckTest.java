@@ -66,7 +66,68 @@ class MixCheckTest {
   @Test
   void speaksInOneLineForEachWayOfMixing() throws Exception {
     assertThat(console.run("mixcheck", "--fit", fit, "--test", test)).isZero();
-    assertThat(console.said()).hasLineCount(3);
+    assertThat(console.said().lines().limit(3))
+        .satisfiesExactly(
+            mixes -> assertThat(mixes).isEqualTo("Mixes predicted: 2"),
+            law -> assertThat(law).startsWith("Panwright  "),
+            average -> assertThat(average).startsWith("Averaging sRGB  "));
+  }
+
+  @Test
+  void tellsHowTheCoatsOfEachPaintComeOut() throws Exception {
+    console.run("mixcheck", "--fit", fit, "--test", test);
+    assertThat(console.said())
+        .containsPattern("(?m)^  blue +3 coats, median .* largest .*\\(b.*\\)")
+        .containsPattern("(?m)^  yellow +3 coats, median .* largest .*\\(y.*\\)")
+        .contains("No coat of " + fit + " disagrees with the rest.")
+        .contains("Farthest off in " + test + ": ");
+
+    JsonNode answer = json(fit);
+    assertThat(answer.get("odd").isNull()).isTrue();
+    assertThat(answer.get("paints").findValuesAsText("paint")).containsExactly("blue", "yellow");
+    assertThat(answer.get("paints").findValuesAsText("coats")).containsExactly("3", "3");
+    assertThat(answer.get("farthest").get(0).get("ciede2000").asDouble())
+        .isEqualTo(answer.get("max").asDouble());
+  }
+
+  @Test
+  void namesTheCoatThatDisagrees() throws Exception {
+    List<String> lines = new ArrayList<>(List.of(head(), row("paper,,,,", 0, 0)));
+    for (double load : new double[] {0.25, 0.5, 0.75, 1}) {
+      lines.add(row("y%s,yellow,%s,,".formatted(load, load), load, 0));
+      boolean soiled = load == 0.5;
+      lines.add(row("b%s,blue,%s,,".formatted(load, load), soiled ? 1 : 0, load));
+    }
+    String odd = write("odd.csv", lines);
+
+    console.run("mixcheck", "--fit", odd, "--test", test);
+    assertThat(console.said()).contains("Look at this coat again: b0.5.");
+    assertThat(json(odd).get("odd").get("sample").asText()).isEqualTo("b0.5");
+    assertThat(json(odd).get("odd").get("foretold").asDouble()).isGreaterThan(8);
+  }
+
+  @Test
+  void tellsOfCoatsWithoutAmounts() throws Exception {
+    String some =
+        write(
+            "some.csv",
+            List.of(
+                head(),
+                row("paper,,,,", 0, 0),
+                row("y,yellow,0.5,,", 0.5, 0),
+                row("b,blue,,,", 0, 0.5)));
+    String open = write("open.csv", List.of(head(), row("m,yellow,,blue,", 0.5, 0.5)));
+
+    assertThat(console.run("mixcheck", "--fit", some, "--test", open)).isZero();
+    assertThat(console.complained())
+        .contains(some + ": 1 coat has no amount.")
+        .contains(open + ": 1 coat has no amount and is predicted");
+  }
+
+  private JsonNode json(String fitted) throws Exception {
+    Console asked = new Console();
+    asked.run("mixcheck", "--fit", fitted, "--test", test, "--json");
+    return new ObjectMapper().readTree(asked.said());
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -154,6 +155,15 @@ class CgatsTest {
       assertThat(samples.get(0).reading().orElseThrow().reflectance().at(band))
           .isCloseTo(org.panwright.colour.Bands.wavelengthNm(band) / 1000.0, within(1e-9));
     }
+  }
+
+  @Test
+  void aTableOfReflectancesCountsBeforeOneOfColours() throws TableFaultException {
+    List<String> both = new ArrayList<>(colours("", "50 0 0"));
+    both.addAll(file("R_", "25.0"));
+
+    assertThat(rows(both).get(0).reading().orElseThrow().reflectance().at(12))
+        .isCloseTo(0.25, within(1e-12));
   }
 
   @Test

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.panwright.colour.Lab;
 
 class CoatTableTest {
@@ -164,6 +165,39 @@ class CoatTableTest {
     assertThatThrownBy(() -> read(lines))
         .isInstanceOfSatisfying(
             TableFaultException.class, e -> assertThat(e.fault()).isEqualTo(fault));
+  }
+
+  @Test
+  void anAmountNobodyKnowsIsAUsualCoatOfTheFilesUnit() throws TableFaultException {
+    // √(0.02 · 0.08) = 0.04
+    CoatTable table =
+        read(
+            List.of(
+                HEAD,
+                "paper,,,,," + readings("0.9"),
+                "a,x,0.02,,," + readings("0.5"),
+                "b,x,0.08,,," + readings("0.3"),
+                "c,x,,,," + readings("0.4"),
+                "d,x,0.5,y,0.5," + readings("0.2")));
+
+    assertThat(table.usualLoad()).isCloseTo(0.04, within(1e-12));
+    assertThat(table.unmeasured()).isEqualTo(1);
+    assertThat(table.coats().get(2).paints().get(0).load()).isCloseTo(0.04, within(1e-12));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"g", "MG", "amount", "load", "parts"})
+  void amountsMayBeInOtherUnits(String unit) throws TableFaultException {
+    CoatTable table =
+        read(
+            List.of(
+                HEAD.replace("ml_", unit + "_"),
+                "a,x,3,y,2," + readings("0.5"),
+                "b,x,4,,," + readings("0.3")));
+
+    assertThat(table.coats().get(0).paints())
+        .containsExactly(new PaintLoad("x", 3), new PaintLoad("y", 2));
+    assertThat(table.unmeasured()).isZero();
   }
 
   @Test

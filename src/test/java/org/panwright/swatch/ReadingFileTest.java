@@ -14,7 +14,9 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.panwright.colour.Bands;
+import org.panwright.colour.Lab;
 import org.panwright.swatch.ReadingMapping.ReadingLight;
 import org.panwright.swatch.ReadingMapping.Scale;
 import org.panwright.words.SwatchWords;
@@ -55,6 +57,29 @@ class ReadingFileTest {
 
     assertThat(file.guess().scale()).isEqualTo(scale);
     assertLine(file);
+  }
+
+  /** Titles, what an instrument says of itself, and the first line some spreadsheets write. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"sep=,", "Blue, second box", "Readings\n\nLight: D65\n# aperture 4 mm", "\"Blue"})
+  void linesAboveTheTableAreNotPartOfIt(String above) throws Exception {
+    ReadingFile file =
+        read(above + "\n" + table(nm(380, 730, 10), ",", nm -> "R" + nm, nm -> "" + nm / 1000.0));
+
+    assertLine(file);
+    assertThat(file.plan(file.guess()).rows().get(0).line())
+        .isEqualTo(above.split("\n", -1).length + 2);
+  }
+
+  @Test
+  void numbersOfProgramsAreNotTakenForReadings() throws Exception {
+    ReadingFile file = read("name,L*,a*,b*\na,0x1p5,3,-5\nb,40,3d,-5\nc,40,3,\u22125\n");
+    ReadingPlan plan = file.plan(file.guess());
+
+    assertThat(plan.rows().get(0).fault()).contains(new TableFault.NotANumber(2, "L*", "0x1p5"));
+    assertThat(plan.rows().get(1).fault()).contains(new TableFault.NotANumber(3, "a*", "3d"));
+    assertThat(plan.rows().get(2).reading()).contains(new Reading.OfColour(new Lab(40, 3, -5)));
   }
 
   /** A dark sample in percent stays below 1.5, but its heads say what it is. */
