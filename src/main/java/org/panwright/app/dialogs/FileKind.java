@@ -1,6 +1,7 @@
 package org.panwright.app.dialogs;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
@@ -26,10 +27,27 @@ public record FileKind(String title, String name, String ending, List<String> al
     return Stream.concat(Stream.of(ending), alsoEnding.stream()).map(e -> "*" + e).toList();
   }
 
-  /** The name with the ending, which is added if it is not there yet. */
+  /**
+   * The name with the ending once, which is added if it is not there yet.
+   *
+   * <p>Parts of an ending of several are taken for the beginning of it: choosers that offer a name
+   * to be typed over leave what stands behind its last dot, so that of {@code .kit.json} only
+   * {@code .json} stands behind the name typed.
+   */
   public String complete(String fileName) {
-    return fileName.toLowerCase(java.util.Locale.ROOT).endsWith(ending)
-        ? fileName
-        : fileName + ending;
+    String bare = fileName;
+    for (String end = endOf(bare); !end.isEmpty(); end = endOf(bare)) {
+      bare = bare.substring(0, bare.length() - end.length());
+    }
+    return bare + ending;
+  }
+
+  /** The ending or its last part, as far as a name stands before it; else nothing. */
+  private String endOf(String fileName) {
+    String lower = fileName.toLowerCase(Locale.ROOT);
+    return Stream.of(ending, ending.substring(ending.lastIndexOf('.')))
+        .filter(end -> lower.endsWith(end) && lower.length() > end.length())
+        .findFirst()
+        .orElse("");
   }
 }

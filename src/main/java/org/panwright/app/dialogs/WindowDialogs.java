@@ -84,7 +84,22 @@ public final class WindowDialogs implements Dialogs {
     chooser.setInitialFileName(kind.complete(suggestedName));
     return Optional.ofNullable(chooser.showSaveDialog(owner))
         .map(File::toPath)
-        .map(path -> path.resolveSibling(kind.complete(path.getFileName().toString())));
+        .flatMap(path -> completed(kind, path));
+  }
+
+  /** The chooser asks before a file is replaced, but only of the name as it was typed. */
+  private Optional<Path> completed(FileKind kind, Path typed) {
+    Path whole = typed.resolveSibling(kind.complete(typed.getFileName().toString()));
+    boolean free = whole.equals(typed) || !Files.exists(whole);
+    boolean sure =
+        free
+            || ask(
+                DialogWords.REPLACE_TITLE,
+                DialogWords.replaceSentence(whole),
+                List.of(
+                    Choice.other(DialogWords.REPLACE, true),
+                    Choice.leave(DialogWords.LEAVE, false)));
+    return sure ? Optional.of(whole) : Optional.empty();
   }
 
   private static FileChooser chooser(FileKind kind, Optional<Path> folder) {

@@ -2,6 +2,7 @@ package org.panwright.app.fill;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -100,7 +101,7 @@ public final class FillModel {
     this.today = today;
     this.failures = failures;
     working = new Latest<>(away, home);
-    untickAllButTheFirstOfEachBox();
+    untickAllButOneOfEachBox();
     plan = new ReadOnlyObjectWrapper<>(planned());
     session.historyProperty().addListener(changed -> refresh());
     sharing.addListener(changed -> refresh());
@@ -284,10 +285,12 @@ public final class FillModel {
     session.perform(edit);
   }
 
-  private void untickAllButTheFirstOfEachBox() {
-    Set<String> boxes = new LinkedHashSet<>();
+  /** Of each box the first lineup is ticked at first, or the one looked at where it is for it. */
+  private void untickAllButOneOfEachBox() {
+    Map<String, String> ticked = new HashMap<>();
+    session.lineup().ifPresent(lineup -> ticked.put(lineup.boxId(), lineup.id()));
     for (Lineup lineup : kit().lineups()) {
-      if (!boxes.add(lineup.boxId())) {
+      if (!lineup.id().equals(ticked.computeIfAbsent(lineup.boxId(), box -> lineup.id()))) {
         left.add(lineup.id());
       }
     }

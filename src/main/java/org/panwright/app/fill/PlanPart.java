@@ -21,6 +21,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.fill.FillPlan;
 import org.panwright.analysis.fill.PlannedWell;
@@ -139,7 +140,7 @@ final class PlanPart extends VBox {
   private HBox choices() {
     sharing.setConverter(new ByLabel<>(FillWords::sharing));
     sharing.getItems().setAll(Sharing.values());
-    sharing.setMaxWidth(185);
+    sharing.setMinWidth(Region.USE_PREF_SIZE);
     sharing.setAccessibleText(FillViewWords.SHARE);
     sharing
         .valueProperty()

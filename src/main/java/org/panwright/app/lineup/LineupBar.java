@@ -3,6 +3,7 @@ package org.panwright.app.lineup;
 import java.util.List;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
@@ -27,9 +28,9 @@ public final class LineupBar extends HBox {
     label.getStyleClass().add("soft");
     label.setLabelFor(choice);
     choice.setAccessibleText(LineupWords.LINEUP);
-    choice.setPromptText(LineupWords.NONE);
     choice.setPrefWidth(270);
     choice.setConverter(new ByLabel<>(LineupModel.Entry::label));
+    choice.setButtonCell(new Chosen());
     choice
         .valueProperty()
         .addListener(
@@ -46,6 +47,15 @@ public final class LineupBar extends HBox {
     session.lineupProperty().addListener(changed -> follow());
     session.historyProperty().addListener(changed -> follow());
     follow();
+  }
+
+  /** The lineup looked at; the toolkit's own cell stays blank once a lineup was shown in it. */
+  private static final class Chosen extends ListCell<LineupModel.Entry> {
+    @Override
+    protected void updateItem(LineupModel.Entry entry, boolean empty) {
+      super.updateItem(entry, empty);
+      setText(empty || entry == null ? LineupWords.NONE : entry.label());
+    }
   }
 
   private void follow() {

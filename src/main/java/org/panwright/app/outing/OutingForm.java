@@ -39,6 +39,7 @@ final class OutingForm extends VBox {
   private final CommittedField width;
   private final CommittedField height;
   private final FlowPane subjects = new FlowPane(6, 6);
+  private final Label noSubjects = Sentence.of(OutingWords.NO_SUBJECTS, "soft");
   private final Map<Rate, CommittedField> rates = new EnumMap<>(Rate.class);
   private String shownId = "";
   private boolean following;
@@ -94,7 +95,8 @@ final class OutingForm extends VBox {
   private VBox subjectPart() {
     Label title = Sentence.of(OutingWords.SUBJECTS, "part-heading");
     subjects.getStyleClass().add("subject-chips");
-    return new VBox(6, title, subjects);
+    // Not among the chips: a flow is never narrower than its widest child on one line.
+    return new VBox(6, title, subjects, noSubjects);
   }
 
   private TitledPane ratePart() {
@@ -163,9 +165,9 @@ final class OutingForm extends VBox {
     height.show(TypedNumber.write(outing.sheetSize().heightMm(), 1));
     rates.forEach((rate, field) -> field.show(TypedNumber.write(rate.get(outing.rates()), 4)));
     subjects.getChildren().setAll(outing.subjects().stream().map(SubjectChip::new).toList());
-    if (outing.subjects().isEmpty()) {
-      subjects.getChildren().setAll(Sentence.of(OutingWords.NO_SUBJECTS, "soft"));
-    }
+    subjects.setManaged(!outing.subjects().isEmpty());
+    noSubjects.setVisible(outing.subjects().isEmpty());
+    noSubjects.setManaged(outing.subjects().isEmpty());
     following = false;
   }
 

@@ -29,19 +29,28 @@ class FillModelTest {
           Sessions.AT_ONCE,
           Sessions::fail,
           demo);
-  private final FillModel model =
-      new FillModel(
-          session,
-          PigmentLibraryReader.read(),
-          () -> TODAY,
-          Sessions.AT_ONCE,
-          Sessions.AT_ONCE,
-          Sessions::fail);
+  private final FillModel model = model();
+
+  private FillModel model() {
+    return new FillModel(
+        session,
+        PigmentLibraryReader.read(),
+        () -> TODAY,
+        Sessions.AT_ONCE,
+        Sessions.AT_ONCE,
+        Sessions::fail);
+  }
 
   @Test
   void oneLineupOfEachBoxIsPlannedAtFirst() {
     assertThat(model.planProperty().get().lineupIds()).containsExactly("winter", "six");
     assertThat(model.isSettled()).isTrue();
+  }
+
+  @Test
+  void theLineupLookedAtIsTheOnePlannedForItsBox() {
+    session.look("quay");
+    assertThat(model().planProperty().get().lineupIds()).containsExactlyInAnyOrder("quay", "six");
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import javafx.scene.Scene;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -53,6 +54,19 @@ class OutingWindowTest {
     robot.interact(session::undo);
     robot.interact(session::undo);
     assertThat(tickOf(robot, "Clean water").isSelected()).isFalse();
+  }
+
+  @Test
+  void theFormEndsWhereItsPaneEnds(FxRobot robot) {
+    OutingForm form = robot.lookup(node -> node instanceof OutingForm).queryAs(OutingForm.class);
+    ScrollPane pane =
+        robot
+            .lookup(
+                node ->
+                    node instanceof ScrollPane scroll
+                        && form.getParent().equals(scroll.getContent()))
+            .queryAs(ScrollPane.class);
+    assertThat(form.getWidth()).isLessThanOrEqualTo(pane.getViewportBounds().getWidth());
   }
 
   @Test
