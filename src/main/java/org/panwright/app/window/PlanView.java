@@ -13,7 +13,7 @@ import javafx.scene.layout.StackPane;
 /**
  * The view most work is done in: shelf on the left, box above mix grid in the middle, hue ring
  * above findings on the right. The dividers can be moved; on a wider window the middle takes the
- * room, and on a narrower one it keeps enough for the names in the wells.
+ * room, and on a narrower one it keeps enough for the names in the wells while both sides give way.
  */
 public final class PlanView extends StackPane {
   /** Where the dividers stand at first: left, right, middle, right-hand column. */
@@ -23,17 +23,20 @@ public final class PlanView extends StackPane {
   private final SplitPane columns;
   private final SplitPane middle;
   private final SplitPane right;
+  private List<Double> places;
+  private Optional<SideWidths> wanted = Optional.empty();
+  private double laidOutWidth;
 
   /**
    * @param dividers four places of dividers, as {@link #dividers} gave them
    */
   public PlanView(
       Region shelf, Region box, Region grid, Region ring, Region findings, List<Double> dividers) {
-    shelf.setMinWidth(230);
-    box.setMinSize(480, 170);
-    grid.setMinSize(480, 220);
-    ring.setMinSize(240, 220);
-    findings.setMinSize(240, 150);
+    shelf.setMinWidth(SideWidths.LEAST.shelf());
+    box.setMinSize(SideWidths.MIDDLE, 170);
+    grid.setMinSize(SideWidths.MIDDLE, 220);
+    ring.setMinSize(SideWidths.LEAST.right(), 220);
+    findings.setMinSize(SideWidths.LEAST.right(), 150);
     panes = List.of(shelf, box, grid, ring, findings);
     middle = new SplitPane(box, grid);
     right = new SplitPane(ring, findings);
@@ -49,8 +52,8 @@ public final class PlanView extends StackPane {
   /** Where the dividers stand, each as a share of its split. */
   public List<Double> dividers() {
     return List.of(
-        columns.getDividerPositions()[0],
-        columns.getDividerPositions()[1],
+        wanted.map(w -> w.leftPlace(laidOutWidth)).orElse(places.get(0)),
+        wanted.map(w -> w.rightPlace(laidOutWidth)).orElse(places.get(1)),
         middle.getDividerPositions()[0],
         right.getDividerPositions()[0]);
   }
@@ -90,6 +93,7 @@ public final class PlanView extends StackPane {
         MouseEvent.MOUSE_RELEASED,
         released -> {
           if (isDivider(released.getTarget())) {
+            wanted = wanted.map(w -> w.moved(w.within(laidOutWidth), found()));
             moved.accept(dividers());
           }
         });
@@ -108,8 +112,35 @@ public final class PlanView extends StackPane {
 
   /** Moves the dividers. */
   public void place(List<Double> dividers) {
-    columns.setDividerPositions(dividers.get(0), dividers.get(1));
+    places = List.copyOf(dividers);
+    wanted = Optional.empty();
+    laidOutWidth = 0;
+    requestLayout();
     middle.setDividerPositions(dividers.get(2));
     right.setDividerPositions(dividers.get(3));
+  }
+
+  /**
+   * Gives the columns their widths anew when the window has another width: left to itself a split
+   * does not give back what a narrower window took.
+   */
+  @Override
+  protected void layoutChildren() {
+    super.layoutChildren();
+    double width = columns.getWidth();
+    if (width > 0 && width != laidOutWidth) {
+      laidOutWidth = width;
+      SideWidths kept =
+          wanted.orElseGet(() -> SideWidths.of(places.get(0), places.get(1), width));
+      wanted = Optional.of(kept);
+      SideWidths given = kept.within(width);
+      columns.layout();
+      columns.setDividerPositions(given.shelf() / width, 1 - given.right() / width);
+    }
+  }
+
+  private SideWidths found() {
+    double[] now = columns.getDividerPositions();
+    return new SideWidths(now[0] * laidOutWidth, (1 - now[1]) * laidOutWidth);
   }
 }
