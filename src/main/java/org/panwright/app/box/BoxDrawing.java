@@ -180,14 +180,15 @@ final class BoxDrawing extends Region {
     for (WellView well : wells) {
       put(well, scale.of(well.shown().well()));
     }
-    sharePlates();
+    sharePlates(scale);
   }
 
   /** Wells of one size get plates of one height, so that their pans line up. */
-  private void sharePlates() {
+  private void sharePlates(BoxScale scale) {
     Map<List<Long>, Double> plates = new HashMap<>();
     for (WellView well : wells) {
-      plates.merge(size(well), well.plateFor(well.getWidth(), well.getHeight()), Math::max);
+      BoxScale.Place place = scale.of(well.shown().well());
+      plates.merge(size(well), well.plateFor(place.width(), place.height()), Math::max);
     }
     wells.forEach(well -> well.setPlate(plates.get(size(well))));
   }

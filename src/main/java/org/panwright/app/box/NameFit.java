@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * A paint's name and codes set into the room under its pan: wrapped, made smaller, long words
- * broken with a hyphen, the codes left out, and only when nothing else helps the name cut with an
- * ellipsis; never beyond the room.
+ * broken with a hyphen, the codes left out, long words shortened, and only when nothing else helps
+ * the name cut with an ellipsis; never beyond the room.
  *
  * @param sizePx font size of the name
  * @param name lines of the name, none if there is no room for one
@@ -28,9 +29,17 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
   private static final double STEP_PX = 0.5;
   private static final String ELLIPSIS = "…";
   private static final String HYPHEN = "-";
+  private static final String SHORTENED = ".";
+  private static final String VOWELS = "aeiouy";
 
-  /** Letters to stand together at least on each side of a hyphen. */
-  private static final int LEAST_PART = 3;
+  /** Letters to stand together at least before a hyphen, or of a shortened word. */
+  private static final int LEAST_START = 3;
+
+  /** Letters to stand together at least behind a hyphen. */
+  private static final int LEAST_END = 2;
+
+  /** Of a word shortened, one letter in this many stays at least. */
+  private static final int LEAST_SHARE = 3;
 
   private static final Pattern SPACES = Pattern.compile("\\s+");
 
@@ -64,7 +73,10 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
       }
     }
     return Stream.of(
-            setter.withOneLineOfCodes(name, codes, smallestPx), setter.nameOnly(name, smallestPx))
+            setter.withOneLineOfCodes(setter.wrapBroken(name, smallestPx), codes, smallestPx),
+            setter.nameOnly(setter.wrapBroken(name, smallestPx), smallestPx),
+            setter.withOneLineOfCodes(setter.wrapShortened(name, smallestPx), codes, smallestPx),
+            setter.nameOnly(setter.wrapShortened(name, smallestPx), smallestPx))
         .filter(fit -> fit.heightPx() <= height)
         .filter(fit -> fit.name().stream().allMatch(line -> setter.fits(line, smallestPx)))
         .findFirst()
@@ -88,15 +100,14 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
       return fits ? new NameFit(size, nameLines, codeLines) : null;
     }
 
-    /** The whole name, its long words broken, and of the codes what one line holds. */
-    NameFit withOneLineOfCodes(String name, String codes, double size) {
-      List<String> codeLines = cut(wrap(codes, size * CODES), 1, size * CODES);
-      return new NameFit(size, wrapBroken(name, size), codeLines);
+    /** A name, and of the codes what one line holds. */
+    NameFit withOneLineOfCodes(List<String> nameLines, String codes, double size) {
+      return new NameFit(size, nameLines, cut(wrap(codes, size * CODES), 1, size * CODES));
     }
 
-    /** The whole name, its long words broken: two paints of one pigment differ by it alone. */
-    NameFit nameOnly(String name, double size) {
-      return new NameFit(size, wrapBroken(name, size), List.of());
+    /** A name alone: two paints of one pigment differ by it. */
+    NameFit nameOnly(List<String> nameLines, double size) {
+      return new NameFit(size, nameLines, List.of());
     }
 
     /** As much as the height takes; the codes, being short, go before the end of a long name. */
@@ -110,28 +121,72 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
       return new NameFit(size, cut(wrap(name, size), room, size), codeLines);
     }
 
-    private List<String> wrapBroken(String name, double size) {
+    /** The name with words broken that no line holds; what is left of one takes the next along. */
+    List<String> wrapBroken(String name, double size) {
       List<String> lines = new ArrayList<>();
-      for (String line : wrap(name, size)) {
-        String rest = line;
-        for (int at = lastBreak(rest, size); !fits(rest, size) && at > 0; ) {
-          lines.add(rest.substring(0, at) + HYPHEN);
-          rest = rest.substring(at);
-          at = lastBreak(rest, size);
+      String line = "";
+      for (String word : SPACES.split(name.strip(), -1)) {
+        if (line.isEmpty() || !fits(line + " " + word, size)) {
+          if (!line.isEmpty()) {
+            lines.add(line);
+          }
+          line = word;
+          for (int at = bestBreak(line, size); !fits(line, size) && at > 0; ) {
+            lines.add(line.substring(0, at) + HYPHEN);
+            line = line.substring(at);
+            at = bestBreak(line, size);
+          }
+        } else {
+          line = line + " " + word;
         }
-        lines.add(rest);
       }
+      lines.add(line);
       return lines;
     }
 
-    /** The last place at which a word can be broken so that its beginning fits, or 0. */
-    private int lastBreak(String word, double size) {
-      for (int at = word.length() - LEAST_PART; at >= LEAST_PART; at--) {
-        if (isBreakable(word, at) && fits(word.substring(0, at) + HYPHEN, size)) {
-          return at;
+    /** The name with the words shortened that no line holds: “Quinacr. rose”. */
+    List<String> wrapShortened(String name, double size) {
+      return wrap(
+          SPACES
+              .splitAsStream(name.strip())
+              .map(word -> fits(word, size) ? word : shortened(word, size))
+              .collect(Collectors.joining(" ")),
+          size);
+    }
+
+    private String shortened(String word, double size) {
+      int least = Math.max(LEAST_START, word.length() / LEAST_SHARE);
+      for (int kept = word.length() - 2; kept >= least; kept--) {
+        String start = word.substring(0, kept);
+        if (start.chars().allMatch(c -> isPlainLetter((char) c)) && fits(start + SHORTENED, size)) {
+          return start + SHORTENED;
         }
       }
-      return 0;
+      return word;
+    }
+
+    /**
+     * The last place between syllables at which a word can be broken so that its beginning fits;
+     * else the last of all, or 0. A syllable is taken to begin with a consonant before a vowel.
+     */
+    private int bestBreak(String word, double size) {
+      int last = 0;
+      for (int at = word.length() - LEAST_END; at >= LEAST_START; at--) {
+        if (isBreakable(word, at) && fits(word.substring(0, at) + HYPHEN, size)) {
+          if (isSyllable(word, at)) {
+            return at;
+          }
+          last = Math.max(last, at);
+        }
+      }
+      return last;
+    }
+
+    /** An h belongs to the consonant before it, as in “phthalo”. */
+    private static boolean isSyllable(String word, int at) {
+      char first = Character.toLowerCase(word.charAt(at));
+      boolean begins = first != 'h' && VOWELS.indexOf(first) < 0;
+      return begins && VOWELS.indexOf(Character.toLowerCase(word.charAt(at + 1))) >= 0;
     }
 
     /** Only between letters of scripts that are written from left to right and take a hyphen. */

@@ -126,8 +126,9 @@ public final class StillBox extends Region {
     parts.resizeRelocate(0, 0, getWidth(), getHeight());
     parts.place(shown.get().box(), scale);
     for (WellView well : wells) {
-      put(well, scale.of(well.shown().well()));
-      well.setPlate(well.plateFor(well.getWidth(), well.getHeight()));
+      BoxScale.Place place = scale.of(well.shown().well());
+      put(well, place);
+      well.setPlate(well.plateFor(place.width(), place.height()));
     }
   }
 

@@ -37,6 +37,8 @@ final class WellView extends Region {
 
   private static final double SMALLEST_PAN_PX = 16;
   private static final double PLATE_AIR = 0.16;
+  private static final double VACANT_WIDE = 2.9;
+  private static final double VACANT_HIGH = 3;
   private static final double LARGEST_NAME = 1.1;
   private static final double SMALLEST_NAME = 0.85;
   private static final NameFit NONE = new NameFit(1, List.of(), List.of());
@@ -54,6 +56,7 @@ final class WellView extends Region {
   private WellPicture shown;
   private NameFit fit = NONE;
   private double plateHeight;
+  private boolean isRoomy;
 
   WellView(WellPicture first, ChipInk ink, TextWidths widths) {
     this.ink = ink;
@@ -124,14 +127,16 @@ final class WellView extends Region {
   }
 
   /**
-   * Sets name and codes for a size of the well.
+   * Sets name and codes for a size of the well, in whole pixels of it: what snapping adds to some
+   * wells of one size must not make them look other than their neighbours.
    *
    * @return the height of the plate they need, 0 if none; wells of one size share the largest
    */
   double plateFor(double widthPx, double heightPx) {
     double em = vacant.getFont().getSize();
-    double width = widthPx - snappedLeftInset() - snappedRightInset() - em * 0.3;
-    double height = heightPx - snappedTopInset() - snappedBottomInset();
+    double width = Math.floor(widthPx) - snappedLeftInset() - snappedRightInset() - em * 0.3;
+    double height = Math.floor(heightPx) - snappedTopInset() - snappedBottomInset();
+    isRoomy = width > em * VACANT_WIDE && height > em * VACANT_HIGH;
     double room = Math.min(height * PLATE_SHARE, height - SMALLEST_PAN_PX) - em * PLATE_AIR;
     fit = room > 0 ? shown.content().map(c -> fit(c.paint(), width, room, em)).orElse(NONE) : NONE;
     return fit.heightPx() == 0 ? 0 : Math.ceil(fit.heightPx() + em * PLATE_AIR);
@@ -158,8 +163,7 @@ final class WellView extends Region {
     plate.setVisible(panHeight < height);
     plate.resizeRelocate(left, top + panHeight, width, height - panHeight);
     layoutPlate(left, top + panHeight, width, em);
-    boolean isVacantLabelled = shown.content().isEmpty() && width > em * 3.4 && height > em * 3;
-    vacant.setVisible(isVacantLabelled);
+    vacant.setVisible(shown.content().isEmpty() && isRoomy);
     vacant.resizeRelocate(left, top + height / 2 - em * 0.7, width, em * 1.4);
   }
 

@@ -130,8 +130,7 @@ public final class PlanView extends StackPane {
     double width = columns.getWidth();
     if (width > 0 && width != laidOutWidth) {
       laidOutWidth = width;
-      SideWidths kept =
-          wanted.orElseGet(() -> SideWidths.of(places.get(0), places.get(1), width));
+      SideWidths kept = wanted.orElseGet(() -> SideWidths.of(places.get(0), places.get(1), width));
       wanted = Optional.of(kept);
       SideWidths given = kept.within(width);
       columns.layout();

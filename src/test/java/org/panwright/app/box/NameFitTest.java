@@ -38,17 +38,48 @@ class NameFitTest {
   }
 
   @Test
-  void nameIsCutWhenNothingElseHelpsAndCodesStay() {
+  void wordIsShortenedWhenThereIsNoLineToBreakItInto() {
     NameFit fit = fit("Quinacridone", "PV19", 40, 25);
-    assertThat(fit.name()).containsExactly("Quinacr…");
+    assertThat(fit.name()).containsExactly("Quinacr.");
     assertThat(fit.codes()).containsExactly("PV19");
+  }
+
+  @Test
+  void theWordThatTellsTwoPaintsApartStays() {
+    assertThat(fit("Quinacridone rose", "PV19", 40, 28).name()).containsExactly("Quinacr.", "rose");
+    assertThat(fit("Quinacridone red", "PV19", 40, 28).name()).containsExactly("Quinacr.", "red");
+  }
+
+  @Test
+  void nameIsCutWhenNothingElseHelpsAndCodesStay() {
+    NameFit fit = fit("Buff of old sails", "PW6", 25, 26);
+    assertThat(fit.name()).containsExactly("Buff…");
+    assertThat(fit.codes()).containsExactly("PW6");
   }
 
   @Test
   void wordTooLongForTheRoomIsBroken() {
     NameFit fit = fit("Quinacridone", "PV19", 40, 40);
-    assertThat(fit.name()).containsExactly("Quinacr-", "idone");
+    assertThat(fit.name()).containsExactly("Quinac-", "ridone");
     assertThat(fit.codes()).containsExactly("PV19");
+  }
+
+  /** Where a word is broken, as far as a consonant before a vowel tells. */
+  @ParameterizedTest
+  @CsvSource({
+    "Ultramarine, 35, Ultra-, marine",
+    "Cerulean, 35, Ceru-, lean",
+    "Scarlet, 30, Scar-, let",
+    "Orange, 25, Oran-, ge",
+    "Turquoise, 35, Tur-, quoise"
+  })
+  void wordsAreBrokenBetweenSyllables(String name, double width, String start, String end) {
+    assertThat(fit(name, "PB29", width, 40).name()).containsExactly(start, end);
+  }
+
+  @Test
+  void theRestOfABrokenWordTakesTheNextAlong() {
+    assertThat(fit("Phthalo red", "PR254", 32, 40).name()).containsExactly("Phtha-", "lo red");
   }
 
   @Test
