@@ -19,10 +19,10 @@ public record Parts(int first, int second, int third) {
   public static final List<Parts> ONE = List.of(new Parts(1, 0, 0));
 
   /** All parts of two paints: 17. */
-  public static final List<Parts> TWO = all(false);
+  static final List<Parts> TWO = all(false);
 
   /** All parts of three paints: 34. */
-  public static final List<Parts> THREE = all(true);
+  static final List<Parts> THREE = all(true);
 
   private static List<Parts> all(boolean three) {
     List<Parts> all = new ArrayList<>();
@@ -42,6 +42,7 @@ public record Parts(int first, int second, int third) {
     return b == 0 ? a : divisor(b, a % b);
   }
 
+  /** The parts of the paint at a place, 0..2. */
   int of(int place) {
     return place == 0 ? first : place == 1 ? second : third;
   }

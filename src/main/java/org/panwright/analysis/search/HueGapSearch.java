@@ -15,7 +15,7 @@ import org.panwright.paint.Paint;
  *
  * <p>Suggestions are owned paints only, and each has really been added to the net.
  */
-public final class HueGapSearch {
+final class HueGapSearch {
   /** A paint that closes less than this share of a gap is not worth suggesting for it. */
   private static final double WORTH_SUGGESTING = 0.10;
 

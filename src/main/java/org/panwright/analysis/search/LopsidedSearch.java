@@ -19,7 +19,7 @@ import org.panwright.paint.Paint;
 import org.panwright.paint.Staining;
 
 /** Finds where a lineup leans too far to one side, and the exchange that evens it out by one. */
-public final class LopsidedSearch {
+final class LopsidedSearch {
   /** An exchange for the sake of handling must not change the colour by more than this ΔE00. */
   private static final double NEAR = 10;
 

@@ -11,7 +11,7 @@ import org.panwright.analysis.mud.Mud;
 import org.panwright.analysis.mud.PairMud;
 
 /** Finds the paints and pairs of a lineup that turn mixes to mud. */
-public final class MuddySearch {
+final class MuddySearch {
   private static final int PAIRS_NAMED = 3;
 
   /** Fewer coloured paints than this have no typical loss. */
@@ -46,7 +46,7 @@ public final class MuddySearch {
   }
 
   /** The middle one of the losses of all paints but one; of an even number the lower. */
-  public static double typical(Map<String, Double> byPaint, String without) {
+  static double typical(Map<String, Double> byPaint, String without) {
     double[] others =
         byPaint.entrySet().stream()
             .filter(entry -> !entry.getKey().equals(without))

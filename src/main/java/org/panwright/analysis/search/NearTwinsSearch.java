@@ -13,7 +13,7 @@ import org.panwright.mixing.Recipe;
 /**
  * Finds for each paint of a lineup the nearest twin that earns more, or as much and comes first.
  */
-public final class NearTwinsSearch {
+final class NearTwinsSearch {
   private NearTwinsSearch() {}
 
   static List<NearTwins> of(Case open) {

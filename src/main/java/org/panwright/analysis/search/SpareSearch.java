@@ -23,7 +23,7 @@ import org.panwright.mixing.Portion;
  * {@value #TOLD} that are not muted are told, near twins besides; the others are named in one
  * {@link AlsoSpare}.
  */
-public final class SpareSearch {
+final class SpareSearch {
   /** How many stand-ins and passengers are told at once. */
   static final int TOLD = 2;
 
@@ -50,7 +50,7 @@ public final class SpareSearch {
   }
 
   /** The best of these, the muted ones, and the rest in one. */
-  public static List<Finding> best(List<Finding> found, Predicate<Finding> muted) {
+  static List<Finding> best(List<Finding> found, Predicate<Finding> muted) {
     List<Finding> told = new ArrayList<>();
     List<String> rest = new ArrayList<>();
     int shown = 0;

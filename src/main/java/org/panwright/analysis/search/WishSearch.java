@@ -16,7 +16,7 @@ import org.panwright.paint.Paint;
  * Finds tried and wished-for paints worth having: with them the lineup has an arc of at least 15°
  * of which the shelf has less than 65 %, by the measure of a hue gap.
  */
-public final class WishSearch {
+final class WishSearch {
   private WishSearch() {}
 
   static List<Finding> of(Case open) {

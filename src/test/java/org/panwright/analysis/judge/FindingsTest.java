@@ -6,13 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.panwright.analysis.Lineups;
-import org.panwright.analysis.finding.AlsoSpare;
 import org.panwright.analysis.finding.Doubt;
 import org.panwright.analysis.finding.DriesGrey;
 import org.panwright.analysis.finding.Fading;
@@ -22,14 +19,9 @@ import org.panwright.analysis.finding.MuddyPaint;
 import org.panwright.analysis.finding.MuddyPairs;
 import org.panwright.analysis.finding.Nature;
 import org.panwright.analysis.finding.NearTwins;
-import org.panwright.analysis.finding.Passenger;
 import org.panwright.analysis.finding.StandIn;
 import org.panwright.analysis.mud.Dark;
 import org.panwright.analysis.mud.PairMud;
-import org.panwright.analysis.search.MuddySearch;
-import org.panwright.analysis.search.SpareSearch;
-import org.panwright.analysis.worth.Earning;
-import org.panwright.analysis.worth.SubjectsLost;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.kit.Edit;
@@ -97,22 +89,6 @@ class FindingsTest {
   }
 
   @Test
-  void onlyTheBestTwoSparePaintsAreToldAndTheOthersNamedInOne() {
-    List<Finding> four = Stream.of("a", "b", "c", "d").map(FindingsTest::passenger).toList();
-    assertThat(SpareSearch.best(four, finding -> false))
-        .containsExactly(four.get(0), four.get(1), new AlsoSpare(List.of("c", "d")));
-    assertThat(SpareSearch.best(four.subList(0, 2), finding -> false))
-        .isEqualTo(four.subList(0, 2));
-  }
-
-  @Test
-  void aMutedSparePaintMakesRoomForTheNext() {
-    List<Finding> four = Stream.of("a", "b", "c", "d").map(FindingsTest::passenger).toList();
-    assertThat(SpareSearch.best(four, finding -> finding.key().equals("passenger:a")))
-        .containsExactly(four.get(0), four.get(1), four.get(2), new AlsoSpare(List.of("d")));
-  }
-
-  @Test
   void estimatesThatAreKnownLessWellThanTheyDifferAreDoubted() {
     Judgement judgement = judge("PY154", "PY1", "PB29");
     NearTwins twins = first(NearTwins.class, judgement);
@@ -120,16 +96,6 @@ class FindingsTest {
     assertThat(twins.doubt().error()).isCloseTo(9, within(1e-9));
     assertThat(twins.doubt().swallows(twins.masstone())).isTrue();
     assertThat(twins.doubt().swallows(9.5)).isFalse();
-  }
-
-  /**
-   * By hand: of 0.1, 0.2, 0.3, 0.4 without the last the middle is 0.2; of an even number the lower.
-   */
-  @Test
-  void theTypicalLossIsTheMiddleOfTheOthers() {
-    Map<String, Double> byPaint = Map.of("a", 0.1, "b", 0.3, "c", 0.2, "d", 0.4);
-    assertThat(MuddySearch.typical(byPaint, "d")).isEqualTo(0.2);
-    assertThat(MuddySearch.typical(Map.of("a", 0.1, "b", 0.3, "d", 0.4), "d")).isEqualTo(0.1);
   }
 
   /** A green-leaning blue among earths is what greys them (common practice). */
@@ -235,10 +201,6 @@ class FindingsTest {
     StandIn handy = new StandIn("c", recipe, 1.5, 1, doubt, true, Optional.empty());
     assertThat(plain.severity()).isCloseTo(0.18, within(1e-12));
     assertThat(handy.severity()).isCloseTo(0.09, within(1e-12));
-  }
-
-  private static Finding passenger(String id) {
-    return new Passenger(new Earning(id, 0, 0, SubjectsLost.NONE), Optional.empty());
   }
 
   private static Finding metals(Judgement judgement) {

@@ -35,12 +35,6 @@ class RecipesTest {
   private static final WashStrengths WASHES = WashStrengths.USUAL;
   private static final Recipes RECIPES = Recipes.of(TABLE, IDS, WASHES, () -> false);
 
-  @Test
-  void thereAreSeventeenPartsOfTwoAndThirtyFourOfThree() {
-    assertThat(Parts.TWO).hasSize(17).doesNotHaveDuplicates();
-    assertThat(Parts.THREE).hasSize(34).doesNotContain(new Parts(2, 2, 2));
-  }
-
   /** Colours of the mixes themselves must be found again; parts 1:3 and 2:1:1 lie on the net. */
   @Test
   void findsAMixAgain() {
