@@ -28,7 +28,7 @@ final class SwatchesDesk {
   SwatchesDesk(Means means) {
     this.means = means;
     PictureModel pictures =
-        new PictureModel(means.workers().reading(), Platform::runLater, means.faults()::take);
+        new PictureModel(means.workers().opening(), Platform::runLater, means.faults()::take);
     sheet =
         new SheetModel(
             means.session(),

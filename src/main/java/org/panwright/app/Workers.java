@@ -11,6 +11,7 @@ public final class Workers implements AutoCloseable {
   private final ExecutorService judging = single("judging");
   private final ExecutorService painting = single("painting");
   private final ExecutorService files = single("files");
+  private final ExecutorService opening = single("opening");
   private final ExecutorService reading = single("reading");
   private final ExecutorService searching = single("searching");
   private final ScheduledExecutorService clock =
@@ -57,6 +58,11 @@ public final class Workers implements AutoCloseable {
     return files;
   }
 
+  /** One thread for opening photos, so that the next one waits for nothing learnt from the last. */
+  public ExecutorService opening() {
+    return opening;
+  }
+
   /** One thread for reading photos and fitting what is learnt from them. */
   public ExecutorService reading() {
     return reading;
@@ -76,6 +82,7 @@ public final class Workers implements AutoCloseable {
   public void close() {
     judging.shutdownNow();
     painting.shutdownNow();
+    opening.shutdownNow();
     reading.shutdownNow();
     searching.shutdownNow();
     files.shutdown();

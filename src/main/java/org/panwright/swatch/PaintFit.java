@@ -24,6 +24,9 @@ import org.panwright.paint.Shelf;
  * known so far.
  */
 public final class PaintFit {
+  /** One fit of all coats, and one without each of the few that may be odd. */
+  private static final double FIRST_OF_ALL = 0.2;
+
   private PaintFit() {}
 
   /**
@@ -44,14 +47,23 @@ public final class PaintFit {
       Paper paper,
       BooleanSupplier outdated)
       throws FitRefusedException {
+    return of(shelf, paintIds, library, paper, FitWatch.of(outdated));
+  }
+
+  /** The same, watched by somebody who waits for it. */
+  public static PaintFitReport of(
+      Shelf shelf, Set<String> paintIds, PigmentLibrary library, Paper paper, FitWatch watch)
+      throws FitRefusedException {
     KeptCoats kept = KeptCoats.of(shelf, paintIds, library, paper);
     if (kept.coats().isEmpty()) {
       throw new FitRefusedException(new FitRefusal.NoSwatches());
     }
     SwatchSet set = kept.set();
     FitSettings settings = FitSettings.FOR_ENGINE;
-    FitReport report = GroupedFit.of(set, settings, kept.pigments(), outdated);
-    Optional<OddCoat> odd = OddCoat.in(set, settings, kept.pigments(), report, outdated);
+    BooleanSupplier first = watch.part(0, FIRST_OF_ALL, FitWatch.ONE_FIT);
+    FitReport report = GroupedFit.of(set, settings, kept.pigments(), first);
+    BooleanSupplier others = watch.part(FIRST_OF_ALL, 1, FitWatch.ONE_FIT / FIRST_OF_ALL);
+    Optional<OddCoat> odd = OddCoat.in(set, settings, kept.pigments(), report, others);
     Map<String, Optics> optics = new LinkedHashMap<>();
     report
         .optics()

@@ -88,10 +88,14 @@ public final class ChartReadingWords {
   /** Keeps it all. */
   public static final String KEEP = "Learn from these cells";
 
-  /** Leaves off learning. */
-  public static final String CANCEL = "Cancel";
+  /** After leaving off comparing. */
+  public static final String LEFT_OFF =
+      "Left off: the cells were not compared, so nothing can be learnt from them yet.";
 
-  /** After leaving off. */
+  /** Takes it up again. */
+  public static final String COMPARE = "Compare the cells";
+
+  /** After leaving off learning. */
   public static final String CANCELLED = "Cancelled: nothing was learnt.";
 
   private ChartReadingWords() {}

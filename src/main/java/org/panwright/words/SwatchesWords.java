@@ -85,6 +85,15 @@ public final class SwatchesWords {
   /** What is going on. */
   public static final String FITTING = "Learning from the coats…";
 
+  /** Leaves off what is under way. */
+  public static final String CANCEL = "Cancel";
+
+  /** After leaving off. */
+  public static final String LEFT_OFF = "Left off: nothing was learnt from these coats yet.";
+
+  /** Takes it up again. */
+  public static final String LEARN = "Learn from them";
+
   /** Under the empty picture. */
   public static final String EMPTY =
       "Open a photo or scan of a painted sheet. Its corners are found by themselves; drag them"

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleIntegerProperty;
@@ -26,6 +28,7 @@ import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.swatch.FitRefusal;
 import org.panwright.swatch.FitRefusedException;
+import org.panwright.swatch.FitWatch;
 import org.panwright.swatch.grid.CellReading;
 import org.panwright.swatch.grid.GridCoats;
 import org.panwright.swatch.grid.GridJudgement;
@@ -47,10 +50,13 @@ public final class ChartModel {
   /** No cell. */
   static final int NONE = -1;
 
+  private static final double UNKNOWN = -1;
+
   private final Session session;
   private final PictureModel pictures;
   private final PigmentLibrary library;
   private final Learning learning;
+  private final Executor home;
   private final Consumer<RuntimeException> failures;
   private final Latest<Read> reading;
   private final Latest<Compared> comparing;
@@ -58,6 +64,7 @@ public final class ChartModel {
   private final ReadOnlyObjectWrapper<ChartPlan> plan;
   private final ReadOnlyObjectWrapper<ChartState> state =
       new ReadOnlyObjectWrapper<>(ChartState.NONE);
+  private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper(UNKNOWN);
   private final IntegerProperty picked = new SimpleIntegerProperty(NONE);
   private final CellWishes wishes = new CellWishes();
   private boolean chosen;
@@ -85,6 +92,7 @@ public final class ChartModel {
     this.pictures = pictures;
     this.library = library;
     this.learning = learning;
+    this.home = home;
     this.failures = failures;
     reading = new Latest<>(away, home);
     comparing = new Latest<>(away, home);
@@ -105,6 +113,11 @@ public final class ChartModel {
   /** What is known of the chart. */
   ReadOnlyObjectProperty<ChartState> stateProperty() {
     return state.getReadOnlyProperty();
+  }
+
+  /** What share of the work under way is done, 0..1; below 0 where nobody can say. */
+  ReadOnlyDoubleProperty shareProperty() {
+    return share.getReadOnlyProperty();
   }
 
   /** The place in the list of cells of the one looked at, or {@link #NONE}. */
@@ -234,9 +247,11 @@ public final class ChartModel {
       return;
     }
     Map<String, List<PaintedCoat>> coats = coats();
+    share.set(0);
     state.set(state.get().withRefusal(Optional.empty()).working(ChartState.Work.LEARNING));
     learning.from(
         coats,
+        share::set,
         found -> {
           state.set(state.get().withRefusal(found.refusal()).working(ChartState.Work.NOTHING));
           found
@@ -249,11 +264,26 @@ public final class ChartModel {
         });
   }
 
-  /** Leaves off learning; the cells stay as they are and nothing is kept. */
-  void stopLearning() {
-    if (state.get().work() == ChartState.Work.LEARNING) {
-      learning.stop();
-      state.set(state.get().working(ChartState.Work.NOTHING));
+  /** Leaves off what is under way; the cells stay as they are and nothing is kept. */
+  void leaveOff() {
+    switch (state.get().work()) {
+      case LEARNING -> {
+        learning.stop();
+        state.set(state.get().working(ChartState.Work.NOTHING));
+      }
+      case READING, COMPARING -> {
+        reading.cancel();
+        comparing.cancel();
+        state.set(state.get().working(ChartState.Work.LEFT_OFF));
+      }
+      default -> {}
+    }
+  }
+
+  /** Reads and compares the cells, after leaving off. */
+  void takeUp() {
+    if (state.get().work() == ChartState.Work.LEFT_OFF) {
+      refresh();
     }
   }
 
@@ -269,7 +299,8 @@ public final class ChartModel {
 
   /** Whether what is shown is of the picture, the corners and the kit as they are now. */
   public boolean isSettled() {
-    return state.get().work() == ChartState.Work.NOTHING;
+    return state.get().work() == ChartState.Work.NOTHING
+        || state.get().work() == ChartState.Work.LEFT_OFF;
   }
 
   private String source() {
@@ -313,6 +344,7 @@ public final class ChartModel {
     Picture picture = shown.get().picture();
     List<Point> four = corners.placesProperty().get();
     Lab paper = Light.D65.lab(session.kit().paper().reflectance());
+    share.set(UNKNOWN);
     state.set(state.get().working(ChartState.Work.READING));
     reading.request(outdated -> read(picture, four, grid.get(), paper), this::take, this::fail);
   }
@@ -334,14 +366,16 @@ public final class ChartModel {
   }
 
   private void compare(GridReading reading) {
+    share.set(0);
     show(ChartStates.read(reading, state.get(), wishes));
     Kit kit = session.kit();
     Map<String, Optics> known = known(kit, reading.grid());
     comparing.request(
         outdated -> {
+          FitWatch watch = new FitWatch(outdated, Latest.telling(outdated, home, share::set));
           try {
             return new Compared(
-                Optional.of(GridJudgement.of(reading, known, kit.paper(), kit.washes(), outdated)),
+                Optional.of(GridJudgement.of(reading, known, kit.paper(), kit.washes(), watch)),
                 Optional.empty());
           } catch (FitRefusedException refused) {
             return new Compared(Optional.empty(), Optional.of(refused.refusal()));

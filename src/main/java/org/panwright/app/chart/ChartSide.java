@@ -1,19 +1,18 @@
 package org.panwright.app.chart;
 
 import java.util.List;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.fx.Sentence;
+import org.panwright.app.swatches.Foot;
 import org.panwright.app.swatches.HeldRemarks;
 import org.panwright.app.swatches.PictureMarks;
 import org.panwright.app.swatches.ReadingWay;
+import org.panwright.app.swatches.WorkBar;
 import org.panwright.swatch.grid.CellVerdict;
 import org.panwright.words.ChartReadingWords;
 import org.panwright.words.PictureWords;
@@ -30,28 +29,25 @@ public final class ChartSide implements ReadingWay {
   private final CellCard cell;
   private final VBox remarks = new VBox(6);
   private final Label status = Sentence.of("");
-  private final Label work = Sentence.of("", "soft", "small");
-  private final ProgressBar bar = new ProgressBar();
-  private final Button cancel = new Button(ChartReadingWords.CANCEL);
+  private final WorkBar work;
   private final Button keep = new Button(ChartReadingWords.KEEP);
   private final VBox content = new VBox(12);
-  private final HBox foot = new HBox(10, keep, status, work, bar, cancel);
+  private final VBox foot;
 
   public ChartSide(ChartModel model) {
     this.model = model;
+    work = new WorkBar(model.shareProperty(), this::leaveOff, model::takeUp);
+    foot = new VBox(8, work, Foot.of(keep, status));
     cells = new ChartCanvas(model);
     cell = new CellCard(model);
     content
         .getChildren()
         .setAll(problem, waiting, legend, cells, cell, remarks, new ChartForm(model));
-    for (Node part : List.of(problem, waiting, legend, cells, remarks, work, bar, cancel)) {
+    for (Node part : List.of(problem, waiting, legend, cells, remarks)) {
       part.managedProperty().bind(part.visibleProperty());
     }
     keep.getStyleClass().add("primary");
     keep.setOnAction(event -> keep());
-    bar.setId("chart-progress");
-    cancel.setOnAction(event -> cancel());
-    foot.setAlignment(Pos.CENTER_LEFT);
     model.stateProperty().addListener((property, before, now) -> show(now));
     show(model.stateProperty().get());
   }
@@ -106,10 +102,11 @@ public final class ChartSide implements ReadingWay {
     boolean read = !state.cells().isEmpty();
     legend.setVisible(read);
     cells.setVisible(read);
-    work.setText(ChartReadingWords.work(state.work().name()));
-    work.setVisible(state.work() != ChartState.Work.NOTHING);
-    bar.setVisible(work.isVisible());
-    cancel.setVisible(state.work() == ChartState.Work.LEARNING);
+    switch (state.work()) {
+      case NOTHING -> work.hide();
+      case LEFT_OFF -> work.leftOff(ChartReadingWords.LEFT_OFF, ChartReadingWords.COMPARE);
+      default -> work.run(ChartReadingWords.work(state.work().name()));
+    }
     if (state.work() == ChartState.Work.READING) {
       status.setText("");
     }
@@ -160,10 +157,12 @@ public final class ChartSide implements ReadingWay {
     remarks.getChildren().add(Sentence.of(sentence, "warn"));
   }
 
-  private void cancel() {
-    model.stopLearning();
-    status.setText(ChartReadingWords.CANCELLED);
-    keep.requestFocus();
+  private void leaveOff() {
+    model.leaveOff();
+    if (model.isSettled() && model.canKeep()) {
+      status.setText(ChartReadingWords.CANCELLED);
+      keep.requestFocus();
+    }
   }
 
   private void keep() {

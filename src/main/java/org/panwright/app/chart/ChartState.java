@@ -34,7 +34,9 @@ record ChartState(
     NOTHING,
     READING,
     COMPARING,
-    LEARNING
+    LEARNING,
+    /** The painter did not want to wait for the cells to be compared. */
+    LEFT_OFF
   }
 
   /** No picture, or its corners were not put in place yet. */

@@ -5,6 +5,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import java.util.function.Function;
 
 /**
@@ -60,6 +61,23 @@ public final class Latest<R> {
   /** Makes every request made so far count no more. */
   public void cancel() {
     newest.incrementAndGet();
+  }
+
+  /**
+   * Tells numbers from the work to the one who waits for it, as long as they do.
+   *
+   * @param outdated the question the work was given
+   * @param home where the numbers are to arrive
+   */
+  public static DoubleConsumer telling(
+      BooleanSupplier outdated, Executor home, DoubleConsumer told) {
+    return number ->
+        home.execute(
+            () -> {
+              if (!outdated.getAsBoolean()) {
+                told.accept(number);
+              }
+            });
   }
 
   private void deliver(BooleanSupplier outdated, Runnable delivery) {

@@ -8,6 +8,8 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
@@ -51,6 +53,7 @@ public final class SpotsModel {
   private final ObjectProperty<SheetChoices> choices;
   private final ReadOnlyObjectWrapper<SpotsState> state =
       new ReadOnlyObjectWrapper<>(SpotsState.NONE);
+  private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper();
   private Optional<SpotsReading> read = Optional.empty();
   private Optional<PaintFitReport> report = Optional.empty();
   private boolean chosen;
@@ -95,6 +98,11 @@ public final class SpotsModel {
     return state.getReadOnlyProperty();
   }
 
+  /** What share of the learning under way is done, 0..1. */
+  ReadOnlyDoubleProperty shareProperty() {
+    return share.getReadOnlyProperty();
+  }
+
   /** What share of light the card turns back, above 0 and below 1. */
   DoubleProperty cardProperty() {
     return card;
@@ -118,13 +126,30 @@ public final class SpotsModel {
 
   /** Whether something could be kept now. */
   boolean canKeep() {
-    return state.get().report().isPresent() && !state.get().working();
+    return state.get().report().isPresent() && state.get().stage() == Learning.Stage.DONE;
   }
 
   /** Keeps the coats with their paints and predicts from what they teach, as one edit. */
   void keep() {
     if (canKeep()) {
       learning.keep(coats(), state.get().report().orElseThrow(), source());
+    }
+  }
+
+  /** Leaves off learning; the spots stay, and nothing is kept. */
+  void leaveOff() {
+    reading.cancel();
+    learning.stop();
+    if (state.get().working()) {
+      Learning.Outcome before = new Learning.Outcome(report, Optional.empty());
+      state.set(state(Optional.empty(), before, Learning.Stage.LEFT_OFF));
+    }
+  }
+
+  /** Reads the spots anew and learns from them, after leaving off. */
+  void takeUp() {
+    if (state.get().stage() == Learning.Stage.LEFT_OFF) {
+      refresh();
     }
   }
 
@@ -158,12 +183,12 @@ public final class SpotsModel {
     Picture picture = shown.get().picture();
     Lab paper = Light.D65.lab(session.kit().paper().reflectance());
     double reflectance = card.get();
-    state.set(state(Optional.empty(), Learning.Outcome.NOTHING, true));
+    state.set(state(Optional.empty(), Learning.Outcome.NOTHING, Learning.Stage.RUNNING));
     reading.request(
         outdated -> read(picture, spots, paper, reflectance),
         this::take,
         fault -> {
-          state.set(state(Optional.empty(), Learning.Outcome.NOTHING, false));
+          state.set(state(Optional.empty(), Learning.Outcome.NOTHING, Learning.Stage.DONE));
           failures.accept(fault);
         });
   }
@@ -181,7 +206,7 @@ public final class SpotsModel {
     read = outcome.reading();
     if (outcome.fault().isPresent() || read.isEmpty()) {
       report = Optional.empty();
-      state.set(state(outcome.fault(), Learning.Outcome.NOTHING, false));
+      state.set(state(outcome.fault(), Learning.Outcome.NOTHING, Learning.Stage.DONE));
     } else {
       learn();
     }
@@ -190,17 +215,24 @@ public final class SpotsModel {
   private void learn() {
     Map<String, List<PaintedCoat>> coats = coats();
     if (!coats.isEmpty()) {
-      state.set(state(Optional.empty(), new Learning.Outcome(report, Optional.empty()), true));
+      share.set(0);
+      state.set(
+          state(
+              Optional.empty(),
+              new Learning.Outcome(report, Optional.empty()),
+              Learning.Stage.RUNNING));
     }
     learning.from(
         coats,
+        share::set,
         found -> {
           report = found.report();
-          state.set(state(Optional.empty(), found, false));
+          state.set(state(Optional.empty(), found, Learning.Stage.DONE));
         });
   }
 
-  private SpotsState state(Optional<ReadingFault> fault, Learning.Outcome found, boolean working) {
+  private SpotsState state(
+      Optional<ReadingFault> fault, Learning.Outcome found, Learning.Stage stage) {
     List<Spot> spots = marks.spotsProperty().get();
     return new SpotsState(
         rows(spots, found.report()),
@@ -209,7 +241,7 @@ public final class SpotsModel {
         read.map(r -> remarks(r, found.report())).orElse(List.of()),
         found.report(),
         found.refusal(),
-        working);
+        stage);
   }
 
   private static List<String> remarks(SpotsReading r, Optional<PaintFitReport> fit) {

@@ -3,13 +3,11 @@ package org.panwright.app.spots;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.FormGrid;
@@ -17,10 +15,12 @@ import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.InPlace;
 import org.panwright.app.fx.Sentence;
 import org.panwright.app.swatches.CardFields;
+import org.panwright.app.swatches.Foot;
 import org.panwright.app.swatches.PaintChoice;
 import org.panwright.app.swatches.PictureMarks;
 import org.panwright.app.swatches.ReadingWay;
 import org.panwright.app.swatches.StirredFields;
+import org.panwright.app.swatches.WorkBar;
 import org.panwright.swatch.spot.SpotKind;
 import org.panwright.words.SpotsWords;
 import org.panwright.words.SwatchesWords;
@@ -36,10 +36,10 @@ public final class SpotsSide implements ReadingWay {
   private final Label legend = Sentence.of(SwatchesWords.READ_AND_MODEL, "soft", "small");
   private final VBox rows = new VBox(8);
   private final Label status = Sentence.of("");
-  private final Label fitting = Sentence.of(SwatchesWords.FITTING, "soft", "small");
+  private final WorkBar work;
   private final Button keep = new Button(SwatchesWords.KEEP);
   private final VBox content = new VBox(12);
-  private final HBox foot = new HBox(10, keep, status, fitting);
+  private final VBox foot;
   private boolean filling;
 
   public SpotsSide(SpotsModel model) {
@@ -48,13 +48,14 @@ public final class SpotsSide implements ReadingWay {
         new PaintChoice(
             Optional.of(SpotsWords.NO_PAINT), id -> model.marks().nextPaintProperty().set(id));
     stirred = new StirredFields(model.choicesProperty(), model::paints);
+    work = new WorkBar(model.shareProperty(), model::leaveOff, model::takeUp);
+    foot = new VBox(8, work, Foot.of(keep, status));
     content.getChildren().setAll(form(), problem, remarks, legend, rows);
-    for (Node part : List.of(problem, remarks, legend, fitting)) {
+    for (Node part : List.of(problem, remarks, legend)) {
       part.managedProperty().bind(part.visibleProperty());
     }
     keep.getStyleClass().add("primary");
     keep.setOnAction(event -> keep());
-    foot.setAlignment(Pos.CENTER_LEFT);
     model.stateProperty().addListener((property, before, now) -> show(now));
     model.marks().whenChanged(() -> show(model.stateProperty().get()));
     show(model.stateProperty().get());
@@ -148,7 +149,11 @@ public final class SpotsSide implements ReadingWay {
     remarks.setVisible(!state.remarks().isEmpty());
     legend.setVisible(state.rows().stream().anyMatch(row -> row.chip().isPresent()));
     showRows(state.rows());
-    fitting.setVisible(state.working());
+    switch (state.stage()) {
+      case DONE -> work.hide();
+      case RUNNING -> work.run(SwatchesWords.FITTING);
+      case LEFT_OFF -> work.leftOff(SwatchesWords.LEFT_OFF, SwatchesWords.LEARN);
+    }
     keep.setDisable(!model.canKeep());
   }
 

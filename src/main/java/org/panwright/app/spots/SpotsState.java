@@ -2,6 +2,7 @@ package org.panwright.app.spots;
 
 import java.util.List;
 import java.util.Optional;
+import org.panwright.app.swatches.Learning;
 import org.panwright.app.swatches.PatchChip;
 import org.panwright.swatch.FitRefusal;
 import org.panwright.swatch.PaintFitReport;
@@ -17,7 +18,7 @@ import org.panwright.swatch.spot.Spot;
  * @param remarks what makes the colours less sure, in sentences
  * @param report what the paints learn from the spots and all they knew
  * @param refusal why they cannot, if so
- * @param working whether something is under way
+ * @param stage whether all this is of the spots as they are
  */
 record SpotsState(
     List<Row> rows,
@@ -26,15 +27,26 @@ record SpotsState(
     List<String> remarks,
     Optional<PaintFitReport> report,
     Optional<FitRefusal> refusal,
-    boolean working) {
+    Learning.Stage stage) {
   /** No spots. */
   static final SpotsState NONE =
       new SpotsState(
-          List.of(), false, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), false);
+          List.of(),
+          false,
+          Optional.empty(),
+          List.of(),
+          Optional.empty(),
+          Optional.empty(),
+          Learning.Stage.DONE);
 
   SpotsState {
     rows = List.copyOf(rows);
     remarks = List.copyOf(remarks);
+  }
+
+  /** Whether something is under way. */
+  boolean working() {
+    return stage == Learning.Stage.RUNNING;
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 import java.util.function.Supplier;
 import org.panwright.app.Session;
 import org.panwright.app.fx.Latest;
@@ -18,6 +19,7 @@ import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.swatch.FitRefusal;
 import org.panwright.swatch.FitRefusedException;
+import org.panwright.swatch.FitWatch;
 import org.panwright.swatch.PaintFit;
 import org.panwright.swatch.PaintFitReport;
 
@@ -29,8 +31,18 @@ public final class Learning {
   private final Session session;
   private final PigmentLibrary library;
   private final Supplier<LocalDate> today;
+  private final Executor home;
   private final Consumer<RuntimeException> failures;
   private final Latest<Outcome> fitting;
+
+  /** How far it has come. */
+  public enum Stage {
+    /** What is known is of the coats as they are. */
+    DONE,
+    RUNNING,
+    /** The painter did not want to wait. */
+    LEFT_OFF
+  }
 
   /**
    * What came out: one of the two, or neither where there was nothing to learn from.
@@ -59,6 +71,7 @@ public final class Learning {
     this.session = session;
     this.library = library;
     this.today = today;
+    this.home = home;
     this.failures = failures;
     fitting = new Latest<>(away, home);
   }
@@ -68,8 +81,14 @@ public final class Learning {
     return today.get();
   }
 
-  /** Fits the paints of some coats, and tells what came out; at once if there are none. */
-  public void from(Map<String, List<PaintedCoat>> coats, Consumer<Outcome> done) {
+  /**
+   * Fits the paints of some coats.
+   *
+   * @param share told now and then what share of it is done, 0..1
+   * @param done told what came out; at once if there are no coats
+   */
+  public void from(
+      Map<String, List<PaintedCoat>> coats, DoubleConsumer share, Consumer<Outcome> done) {
     if (coats.isEmpty()) {
       stop();
       done.accept(Outcome.NOTHING);
@@ -78,17 +97,20 @@ public final class Learning {
     Kit kit = new SwatchEdit.RecordSwatches(coats).apply(session.kit());
     fitting.request(
         outdated -> {
+          FitWatch watch = new FitWatch(outdated, Latest.telling(outdated, home, share));
           try {
             return new Outcome(
-                Optional.of(
-                    PaintFit.of(kit.shelf(), coats.keySet(), library, kit.paper(), outdated)),
+                Optional.of(PaintFit.of(kit.shelf(), coats.keySet(), library, kit.paper(), watch)),
                 Optional.empty());
           } catch (FitRefusedException refused) {
             return new Outcome(Optional.empty(), Optional.of(refused.refusal()));
           }
         },
         done,
-        failures);
+        fault -> {
+          done.accept(Outcome.NOTHING);
+          failures.accept(fault);
+        });
   }
 
   /** Leaves off fitting; nothing is told and nothing kept. */

@@ -96,7 +96,7 @@ public final class PictureModel {
 
   private Outcome read(Path file, String name, BooleanSupplier stopped) {
     try {
-      Picture read = PictureFile.read(file, share -> tell(share, stopped), stopped);
+      Picture read = PictureFile.read(file, Latest.telling(stopped, home, progress::set), stopped);
       Optional<FoundSheet> sheet = SheetFinder.find(read);
       return new Outcome(
           Optional.of(ShownPicture.of(name, read, stopped)), sheet, Optional.empty());
@@ -104,15 +104,6 @@ public final class PictureModel {
       problemOf(name, unreadable.fault(), stopped);
       return new Outcome(Optional.empty(), Optional.empty(), Optional.of(unreadable.fault()));
     }
-  }
-
-  private void tell(double share, BooleanSupplier stopped) {
-    home.execute(
-        () -> {
-          if (!stopped.getAsBoolean()) {
-            progress.set(share);
-          }
-        });
   }
 
   private void problemOf(String name, PictureFault fault, BooleanSupplier stopped) {

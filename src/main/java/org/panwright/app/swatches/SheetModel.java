@@ -9,6 +9,8 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
@@ -57,6 +59,7 @@ public final class SheetModel {
   private final ObjectProperty<SheetChoices> choices;
   private final ReadOnlyObjectWrapper<SheetState> state =
       new ReadOnlyObjectWrapper<>(SheetState.NONE);
+  private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper();
   private final Map<Integer, Optional<String>> said = new HashMap<>();
   private Optional<SheetReading> page = Optional.empty();
   private Optional<PaintFitReport> report = Optional.empty();
@@ -115,6 +118,11 @@ public final class SheetModel {
     return state.getReadOnlyProperty();
   }
 
+  /** What share of the learning under way is done, 0..1. */
+  ReadOnlyDoubleProperty shareProperty() {
+    return share.getReadOnlyProperty();
+  }
+
   /** The middles of the sheet's corner marks. */
   Corners corners() {
     return corners;
@@ -160,7 +168,7 @@ public final class SheetModel {
   boolean canKeep() {
     return choices.get().wet()
         ? !wet().isEmpty()
-        : state.get().report().isPresent() && !state.get().learning();
+        : state.get().report().isPresent() && state.get().stage() == Learning.Stage.DONE;
   }
 
   /** Keeps the coats with their paints and predicts from what they teach, as one edit. */
@@ -172,6 +180,21 @@ public final class SheetModel {
       session.perform(new SwatchEdit.RecordSwatches(wet()));
     } else {
       learning.keep(dry(), state.get().report().orElseThrow(), fileName());
+    }
+  }
+
+  /** Leaves off learning; what was read stays, and nothing is kept. */
+  void leaveOff() {
+    learning.stop();
+    if (state.get().learning()) {
+      state.set(state.get().leftOff());
+    }
+  }
+
+  /** Learns from the coats as they are, after leaving off. */
+  void takeUp() {
+    if (state.get().stage() == Learning.Stage.LEFT_OFF) {
+      assign(Optional.empty());
     }
   }
 
@@ -199,8 +222,11 @@ public final class SheetModel {
     if (!chosen || shown.isEmpty() || four.size() != 4) {
       reading.cancel();
       readingNow = false;
+      leaveOff();
       return;
     }
+    // What is read next would wait behind it, and it is of what was read before.
+    learning.stop();
     Picture picture = shown.get().picture();
     SheetFormat paper = format.get();
     Lab paperColour = Light.D65.lab(session.kit().paper().reflectance());
@@ -215,6 +241,7 @@ public final class SheetModel {
         },
         fault -> {
           readingNow = false;
+          leaveOff();
           failures.accept(fault);
         });
   }
@@ -263,18 +290,21 @@ public final class SheetModel {
     }
     Map<String, List<PaintedCoat>> coats = choices.get().wet() ? Map.of() : dry();
     if (!coats.isEmpty()) {
-      state.set(state(fault, new Learning.Outcome(report, Optional.empty()), true));
+      share.set(0);
+      Learning.Outcome before = new Learning.Outcome(report, Optional.empty());
+      state.set(state(fault, before, Learning.Stage.RUNNING));
     }
     learning.from(
         coats,
+        share::set,
         found -> {
           report = found.report();
-          state.set(state(fault, found, false));
+          state.set(state(fault, found, Learning.Stage.DONE));
         });
   }
 
   private SheetState state(
-      Optional<ReadingFault> fault, Learning.Outcome found, boolean learningNow) {
+      Optional<ReadingFault> fault, Learning.Outcome found, Learning.Stage stage) {
     List<SheetRow> rows =
         page.map(p -> SheetRows.of(p, this::paintOf, coats(), found.report())).orElse(List.of());
     Optional<SwappedRows> swapped = SheetRemarks.swapped(rows, session.kit(), library);
@@ -286,7 +316,7 @@ public final class SheetModel {
         found.refusal(),
         swapped,
         SheetRemarks.of(rows, session.kit(), swapped, page, choices.get(), wet(), found.report()),
-        learningNow);
+        stage);
   }
 
   private Optional<String> paintOf(RowReading row) {

@@ -5,13 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javafx.beans.binding.Bindings;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
@@ -32,14 +30,16 @@ public final class SheetSide implements ReadingWay {
   private final VBox rows = new VBox(10);
   private final Map<Integer, RowCard> cards = new HashMap<>();
   private final Label status = Sentence.of("");
-  private final Label fitting = Sentence.of(SwatchesWords.FITTING, "soft", "small");
+  private final WorkBar work;
   private final Button keep = new Button(SwatchesWords.KEEP);
   private final VBox content = new VBox(12);
-  private final HBox foot = new HBox(10, keep, status, fitting);
+  private final VBox foot;
 
   public SheetSide(SheetModel model, BlankSheet blank, Dialogs dialogs) {
     this.model = model;
     stirred = new StirredFields(model.choicesProperty(), model::paints);
+    work = new WorkBar(model.shareProperty(), model::leaveOff, model::takeUp);
+    foot = new VBox(8, work, Foot.of(keep, status));
     content
         .getChildren()
         .setAll(
@@ -49,13 +49,20 @@ public final class SheetSide implements ReadingWay {
             legend,
             rows,
             new BlankSheetPart(model, blank, dialogs, status::setText));
-    for (Node part : List.of(problem, remarks, legend, fitting)) {
+    for (Node part : List.of(problem, remarks, legend)) {
       part.managedProperty().bind(part.visibleProperty());
     }
     keep.getStyleClass().add("primary");
     keep.setOnAction(event -> keep());
-    foot.setAlignment(Pos.CENTER_LEFT);
-    model.stateProperty().addListener((property, before, now) -> show(now));
+    model
+        .stateProperty()
+        .addListener(
+            (property, before, now) -> {
+              if (!before.reading().equals(now.reading())) {
+                status.setText("");
+              }
+              show(now);
+            });
     show(model.stateProperty().get());
   }
 
@@ -153,7 +160,11 @@ public final class SheetSide implements ReadingWay {
       wanted.add(card);
     }
     InPlace.arrange(rows.getChildren(), wanted);
-    fitting.setVisible(state.learning());
+    switch (state.stage()) {
+      case DONE -> work.hide();
+      case RUNNING -> work.run(SwatchesWords.FITTING);
+      case LEFT_OFF -> work.leftOff(SwatchesWords.LEFT_OFF, SwatchesWords.LEARN);
+    }
     keep.setDisable(!model.canKeep());
   }
 

@@ -14,12 +14,12 @@ import org.panwright.swatch.sheet.SwappedRows;
  * @param reading what was read off it, if it could be
  * @param fault why nothing could be read, if so
  * @param rows those with paint on them
- * @param report what the paints learn from it and all they knew; that of the choices before while
- *     {@code learning}
+ * @param report what the paints learn from it and all they knew; that of the choices before until
+ *     learning is done
  * @param refusal why they cannot learn, if so
  * @param swapped two rows that look exchanged, as places in {@code rows}
  * @param remarks what there is to say about it
- * @param learning whether a newer report is on its way
+ * @param stage whether the report is of the coats as they are
  */
 record SheetState(
     Optional<SheetReading> reading,
@@ -29,7 +29,7 @@ record SheetState(
     Optional<FitRefusal> refusal,
     Optional<SwappedRows> swapped,
     List<String> remarks,
-    boolean learning) {
+    Learning.Stage stage) {
   /** No picture. */
   static final SheetState NONE =
       new SheetState(
@@ -40,10 +40,20 @@ record SheetState(
           Optional.empty(),
           Optional.empty(),
           List.of(),
-          false);
+          Learning.Stage.DONE);
 
   SheetState {
     rows = List.copyOf(rows);
     remarks = List.copyOf(remarks);
+  }
+
+  /** Whether a newer report is on its way. */
+  boolean learning() {
+    return stage == Learning.Stage.RUNNING;
+  }
+
+  SheetState leftOff() {
+    return new SheetState(
+        reading, fault, rows, report, refusal, swapped, remarks, Learning.Stage.LEFT_OFF);
   }
 }

@@ -16,6 +16,7 @@ import org.panwright.paint.WashStrengths;
 import org.panwright.swatch.FitRefusedException;
 import org.panwright.swatch.FitReport;
 import org.panwright.swatch.FitSettings;
+import org.panwright.swatch.FitWatch;
 import org.panwright.swatch.OpticsFit;
 import org.panwright.swatch.Reading;
 import org.panwright.swatch.Swatch;
@@ -53,16 +54,16 @@ public record GridJudgement(
    * Judges a chart. Takes up to {@value #ROUNDS} fits.
    *
    * @param known the optics of all paints of the chart so far, by id
-   * @param outdated asked now and then; if it answers true the judging stops
+   * @param watch asked now and then; if nobody wants to know any more the judging stops
    * @throws FitRefusedException if nothing can be learnt from the cells
-   * @throws java.util.concurrent.CancellationException if {@code outdated} said so
+   * @throws java.util.concurrent.CancellationException if {@code watch} said so
    */
   public static GridJudgement of(
       GridReading reading,
       Map<String, Optics> known,
       Paper paper,
       WashStrengths washes,
-      BooleanSupplier outdated)
+      FitWatch watch)
       throws FitRefusedException {
     CellLaw law = new CellLaw(known, paper, washes);
     Optional<ExchangedLabels> labels = new LabelCheck(reading, law).find();
@@ -71,6 +72,9 @@ public record GridJudgement(
     List<CellLaw.Foretold> foretold = foretold(cells, law);
     boolean[] aside = standOut(cells, foretold, FAR_FROM_ESTIMATE);
     for (int round = 0; round < ROUNDS; round++) {
+      // How many rounds it takes is not known before: each is told as half of what is left.
+      double left = Math.pow(0.5, round);
+      BooleanSupplier outdated = watch.part(1 - left, 1 - left / 2, FitWatch.ONE_FIT);
       learnt = fit(cells, aside, law, paper, known, outdated);
       law = new CellLaw(learnt, paper, washes);
       foretold = foretold(cells, law);

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.panwright.app.Sessions;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
 import org.panwright.paint.Paint;
@@ -97,7 +98,7 @@ class ChartModelTest {
   @Test
   void cancelledLearningKeepsNothingAndMayBeginAnew() {
     Deque<Runnable> waiting = new ArrayDeque<>();
-    desk = new HandPainted(waiting::add);
+    desk = new HandPainted(Sessions.AT_ONCE, waiting::add);
     chart = desk.chart;
     chart.setChosen(true);
     desk.pictures.open(right);
@@ -108,7 +109,7 @@ class ChartModelTest {
     assertThat(chart.stateProperty().get().work()).isEqualTo(ChartState.Work.LEARNING);
     assertThat(chart.canKeep()).isFalse();
 
-    chart.stopLearning();
+    chart.leaveOff();
     while (!waiting.isEmpty()) {
       waiting.remove().run();
     }
@@ -120,6 +121,41 @@ class ChartModelTest {
     waiting.remove().run();
     assertThat(told).containsExactly("kept");
     assertThat(desk.session.kit()).isNotEqualTo(before);
+  }
+
+  @Test
+  void comparingIsToldInSharesAndMayBeLeftOffAndTakenUp() {
+    Deque<Runnable> waiting = new ArrayDeque<>();
+    desk = new HandPainted(waiting::add, Sessions.AT_ONCE);
+    chart = desk.chart;
+    chart.setChosen(true);
+    desk.pictures.open(right);
+    desk.placeCorners();
+    waiting.removeLast().run();
+    assertThat(chart.stateProperty().get().work()).isEqualTo(ChartState.Work.COMPARING);
+
+    chart.leaveOff();
+    while (!waiting.isEmpty()) {
+      waiting.remove().run();
+    }
+
+    assertThat(chart.stateProperty().get().work()).isEqualTo(ChartState.Work.LEFT_OFF);
+    assertThat(chart.isSettled()).isTrue();
+    assertThat(chart.canKeep()).isFalse();
+    assertThat(chart.stateProperty().get().cells())
+        .hasSize(PAINTS.size() * PAINTS.size())
+        .allMatch(cell -> cell.predicted().isEmpty());
+    List<Double> shares = new ArrayList<>();
+    chart.shareProperty().addListener((property, before, now) -> shares.add(now.doubleValue()));
+    chart.takeUp();
+    while (!waiting.isEmpty()) {
+      waiting.remove().run();
+    }
+    assertThat(chart.stateProperty().get().cells()).allMatch(cell -> cell.predicted().isPresent());
+    assertThat(shares.subList(shares.indexOf(0.0), shares.size()))
+        .hasSizeGreaterThan(10)
+        .isSorted()
+        .allMatch(share -> share >= 0 && share < 1);
   }
 
   @Test

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import org.panwright.app.Sessions;
 import org.panwright.app.dialogs.ScriptedDialogs;
 import org.panwright.app.swatches.SwatchesView;
 import org.panwright.app.theme.Theme;
@@ -36,7 +37,7 @@ class ChartWindowTest {
 
   @Start
   void start(Stage stage) {
-    desk = new HandPainted(this::learn);
+    desk = new HandPainted(Sessions.AT_ONCE, this::learn);
     view =
         new SwatchesView(
             desk.pictures,
@@ -81,13 +82,13 @@ class ChartWindowTest {
 
     robot.clickOn("Learn from these cells");
     assertThat(robot.lookup("The paints learn from the cells…").query().isVisible()).isTrue();
-    assertThat(robot.lookup("#chart-progress").query().isVisible()).isTrue();
+    assertThat(robot.lookup("#work-progress").query().isVisible()).isTrue();
     robot.clickOn("Cancel");
     robot.interact(() -> waiting.forEach(Runnable::run));
 
     assertThat(desk.session.kit()).isEqualTo(before);
     assertThat(robot.lookup("Cancelled: nothing was learnt.").query().isVisible()).isTrue();
-    assertThat(robot.lookup("#chart-progress").query().isVisible()).isFalse();
+    assertThat(robot.lookup("#work-progress").query().isVisible()).isFalse();
     assertThat(robot.lookup("Learn from these cells").query().isDisabled()).isFalse();
   }
 

@@ -35,20 +35,21 @@ final class HandPainted {
   final ChartModel chart;
 
   HandPainted() {
-    this(Sessions.AT_ONCE);
+    this(Sessions.AT_ONCE, Sessions.AT_ONCE);
   }
 
   /**
+   * @param reader where cells are read and compared
    * @param learner where the paints are fitted
    */
-  HandPainted(Executor learner) {
+  HandPainted(Executor reader, Executor learner) {
     chart =
         new ChartModel(
             session,
             pictures,
             LIBRARY,
             new Learning(session, LIBRARY, () -> DAY, learner, Sessions.AT_ONCE, Sessions::fail),
-            Sessions.AT_ONCE,
+            reader,
             Sessions.AT_ONCE,
             Sessions::fail);
   }

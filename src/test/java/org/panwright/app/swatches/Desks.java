@@ -2,6 +2,7 @@ package org.panwright.app.swatches;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.concurrent.Executor;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.panwright.app.Session;
@@ -25,13 +26,20 @@ final class Desks {
   final SheetModel sheet;
 
   Desks(Kit kit) {
+    this(kit, Sessions.AT_ONCE);
+  }
+
+  /**
+   * @param learner where the paints are fitted
+   */
+  Desks(Kit kit, Executor learner) {
     session = Sessions.on(kit);
     sheet =
         new SheetModel(
             session,
             pictures,
             LIBRARY,
-            learning(),
+            new Learning(session, LIBRARY, () -> DAY, learner, Sessions.AT_ONCE, Sessions::fail),
             Sessions.AT_ONCE,
             Sessions.AT_ONCE,
             Sessions::fail);
@@ -49,11 +57,6 @@ final class Desks {
     stage.setScene(scene);
     stage.show();
     return view;
-  }
-
-  private Learning learning() {
-    return new Learning(
-        session, LIBRARY, () -> DAY, Sessions.AT_ONCE, Sessions.AT_ONCE, Sessions::fail);
   }
 
   static Kit kit() {

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
@@ -74,6 +76,50 @@ class SheetModelTest {
         .isLessThan(2);
     assertThat(sheet.canKeep()).isTrue();
     assertThat(sheet.isSettled()).isTrue();
+  }
+
+  @Test
+  void learningIsToldInSharesAndMayBeLeftOffAndTakenUp() {
+    Deque<Runnable> waiting = new ArrayDeque<>();
+    desks = new Desks(Desks.kit(), waiting::add);
+    sheet = desks.sheet;
+    sheet.setChosen(true);
+    desks.pictures.open(photo);
+    assertThat(sheet.stateProperty().get().stage()).isEqualTo(Learning.Stage.RUNNING);
+
+    sheet.leaveOff();
+    waiting.remove().run();
+
+    assertThat(sheet.stateProperty().get().stage()).isEqualTo(Learning.Stage.LEFT_OFF);
+    assertThat(sheet.stateProperty().get().rows()).hasSize(PAINTS.size());
+    assertThat(sheet.canKeep()).isFalse();
+    List<Double> shares = new ArrayList<>();
+    sheet.shareProperty().addListener((property, before, now) -> shares.add(now.doubleValue()));
+    sheet.takeUp();
+    waiting.remove().run();
+    assertThat(sheet.stateProperty().get().stage()).isEqualTo(Learning.Stage.DONE);
+    assertThat(sheet.canKeep()).isTrue();
+    assertThat(shares).hasSizeGreaterThan(20).isSorted().allMatch(share -> share > 0 && share < 1);
+  }
+
+  @Test
+  void whatIsReadNextDoesNotWaitForWhatWasLearntFromTheLast() {
+    Deque<Runnable> waiting = new ArrayDeque<>();
+    desks = new Desks(Desks.kit(), waiting::add);
+    sheet = desks.sheet;
+    sheet.setChosen(true);
+    desks.pictures.open(photo);
+    sheet.formatProperty().set(SheetFormat.LETTER);
+    sheet.formatProperty().set(SheetFormat.A4);
+    List<SheetState> told = new ArrayList<>();
+    sheet.stateProperty().addListener((property, before, now) -> told.add(now));
+
+    waiting.remove().run();
+    assertThat(told).isEmpty();
+    while (!waiting.isEmpty()) {
+      waiting.remove().run();
+    }
+    assertThat(told).extracting(SheetState::stage).containsExactly(Learning.Stage.DONE);
   }
 
   /**

@@ -22,6 +22,7 @@ import org.panwright.paint.Paint;
 import org.panwright.paint.Paper;
 import org.panwright.paint.WashStrengths;
 import org.panwright.store.PigmentLibraryReader;
+import org.panwright.swatch.FitWatch;
 import org.panwright.swatch.PaintLoad;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.picture.PictureFile;
@@ -146,7 +147,11 @@ class PaintedGridTest {
 
     GridJudgement judgement =
         GridJudgement.of(
-            read(CHARTS.truth(), grid), estimates(), Paper.WHITE, WashStrengths.USUAL, () -> false);
+            read(CHARTS.truth(), grid),
+            estimates(),
+            Paper.WHITE,
+            WashStrengths.USUAL,
+            FitWatch.of(() -> false));
 
     assertThat(judgement.exchangedLabels())
         .hasValueSatisfying(
@@ -180,7 +185,8 @@ class PaintedGridTest {
   private GridJudgement judge(Map<List<Integer>, List<PaintLoad>> cells, List<String> labels)
       throws Exception {
     GridReading reading = read(cells, PaintedGrid.ofPairs(GridShape.SQUARE, labels));
-    return GridJudgement.of(reading, estimates(), Paper.WHITE, WashStrengths.USUAL, () -> false);
+    return GridJudgement.of(
+        reading, estimates(), Paper.WHITE, WashStrengths.USUAL, FitWatch.of(() -> false));
   }
 
   private GridReading read(Map<List<Integer>, List<PaintLoad>> cells, PaintedGrid grid)
