@@ -1,6 +1,7 @@
 package org.panwright.words;
 
 import java.util.Locale;
+import org.panwright.paint.Pigment;
 
 /** Words of the paint editor. */
 public final class PaintEditorWords {
@@ -28,6 +29,9 @@ public final class PaintEditorWords {
   /** Puts it on the shelf. */
   public static final String ADD = "Put on shelf";
 
+  /** Puts it on the shelf and asks for the next. */
+  public static final String ADD_ANOTHER = "Put on shelf, then another";
+
   /** Accepts the changes. */
   public static final String CHANGE = "Keep changes";
 
@@ -38,7 +42,7 @@ public final class PaintEditorWords {
   public static final String NAME_PROMPT = "as on the tube";
 
   /** Said under an empty name. */
-  public static final String NAME_NEEDED = "Give the paint the name on its tube.";
+  public static final String NAME_NEEDED = "Give a paint of several pigments the name on its tube.";
 
   /** Field. */
   public static final String MAKER = "Maker";
@@ -66,7 +70,7 @@ public final class PaintEditorWords {
 
   /** Said under an empty list of pigments. */
   public static final String PIGMENT_NEEDED =
-      "Add at least one pigment. Its Colour Index name, such as PB29, stands on the tube.";
+      "Type a Colour Index name below, such as PB29 on the tube, and press Enter.";
 
   /** The button that takes a pigment out. */
   public static final String REMOVE_PIGMENT = "Take out";
@@ -110,6 +114,18 @@ public final class PaintEditorWords {
   public static final String KEEP = "Keep on shelf";
 
   private PaintEditorWords() {}
+
+  /** Said of the paint put on the shelf before the next is asked for. */
+  public static String added(String paint) {
+    return "“%s” is on the shelf. Now the next one.".formatted(paint);
+  }
+
+  /** The name of a paint that nobody named, after its only pigment. */
+  public static String nameAfter(Pigment pigment) {
+    String kind = pigment.name().variant();
+    String name = pigment.commonName() + (kind.isEmpty() ? "" : ", " + kind);
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+  }
 
   /** Said when the parts of a pigment are no number above 0. */
   public static String partsWrong(String pigment) {

@@ -139,9 +139,13 @@ class WorkbenchWindowTest {
     robot.push(KeyCode.TAB).push(KeyCode.TAB).push(KeyCode.TAB);
     robot.write("pb29").push(KeyCode.ENTER);
     assertThat(button(robot, PaintEditorWords.ADD).isDisabled()).isFalse();
-    robot.interact(() -> button(robot, PaintEditorWords.ADD).requestFocus());
-    robot.push(KeyCode.SPACE);
+    robot.push(KeyCode.CONTROL, KeyCode.ENTER);
     until(() -> window.session().kit().shelf().paints().size() == 4);
+    until(() -> robot.lookup("#paint-name").tryQuery().filter(Node::isFocused).isPresent());
+    robot.push(KeyCode.TAB).push(KeyCode.TAB).push(KeyCode.TAB);
+    robot.write("pg7").push(KeyCode.ENTER).push(KeyCode.ENTER);
+    until(() -> window.session().kit().shelf().paints().size() == 5);
+    assertThat(window.session().kit().shelf().paints().get(4).codes()).isEqualTo("PG7");
     Paint added = window.session().kit().shelf().paints().get(3);
     assertThat(added.name()).isEqualTo("Sea blue");
     assertThat(added.codes()).isEqualTo("PB29");

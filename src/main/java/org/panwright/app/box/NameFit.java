@@ -110,15 +110,21 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
       return new NameFit(size, nameLines, List.of());
     }
 
-    /** As much as the height takes; the codes, being short, go before the end of a long name. */
+    /**
+     * As much as the height takes; the codes, being short, go before the end of a long name. What
+     * could be of any paint, such as “P…”, is left out: the colour says more.
+     */
     NameFit smallest(String name, String codes, double size, double height) {
-      List<String> codeLines = cut(wrap(codes, size * CODES), 1, size * CODES);
+      String first = SPACES.split(codes.strip(), 2)[0];
+      List<String> codeLines =
+          fits(first, size * CODES) && LINE * CODES * size <= height
+              ? cut(wrap(codes, size * CODES), 1, size * CODES)
+              : List.of();
       double codesHeight = codeLines.size() * LINE * CODES * size;
-      if (codesHeight > height) {
-        return new NameFit(size, List.of(), List.of());
-      }
       int room = (int) ((height - codesHeight) / (LINE * size));
-      return new NameFit(size, cut(wrap(name, size), room, size), codeLines);
+      List<String> nameLines = cut(wrap(name, size), room, size);
+      boolean tells = nameLines.stream().allMatch(line -> line.length() > LEAST_START);
+      return new NameFit(size, tells ? nameLines : List.of(), codeLines);
     }
 
     /** The name with words broken that no line holds; what is left of one takes the next along. */
@@ -166,20 +172,25 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
     }
 
     /**
-     * The last place between syllables at which a word can be broken so that its beginning fits;
-     * else the last of all, or 0. A syllable is taken to begin with a consonant before a vowel.
+     * The last place between syllables, better with three letters behind it than with two, at which
+     * a word can be broken so that its beginning fits; else the last of all, or 0. A syllable is
+     * taken to begin with a consonant before a vowel.
      */
     private int bestBreak(String word, double size) {
       int last = 0;
+      int lastSyllable = 0;
       for (int at = word.length() - LEAST_END; at >= LEAST_START; at--) {
         if (isBreakable(word, at) && fits(word.substring(0, at) + HYPHEN, size)) {
-          if (isSyllable(word, at)) {
-            return at;
-          }
           last = Math.max(last, at);
+          if (isSyllable(word, at)) {
+            lastSyllable = Math.max(lastSyllable, at);
+            if (at < word.length() - LEAST_END) {
+              return at;
+            }
+          }
         }
       }
-      return last;
+      return lastSyllable > 0 ? lastSyllable : last;
     }
 
     /** An h belongs to the consonant before it, as in “phthalo”. */

@@ -1,5 +1,6 @@
 package org.panwright.app.dialogs;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
@@ -13,6 +14,7 @@ import javafx.scene.Node;
  * @param ready whether it can be accepted now
  * @param result what it then yields
  * @param firstField what has the keyboard at first
+ * @param further something it can do besides and stay open
  */
 public record Form<R>(
     String title,
@@ -20,4 +22,25 @@ public record Form<R>(
     String accept,
     ObservableValue<Boolean> ready,
     Supplier<R> result,
-    Node firstField) {}
+    Node firstField,
+    Optional<Further> further) {
+
+  /**
+   * Something a form does and stays open, as soon as it could be accepted.
+   *
+   * @param label what it does, on its button
+   * @param work does it and makes the form ready for the next
+   */
+  public record Further(String label, Runnable work) {}
+
+  /** A form that is accepted or left. */
+  public Form(
+      String title,
+      Node content,
+      String accept,
+      ObservableValue<Boolean> ready,
+      Supplier<R> result,
+      Node firstField) {
+    this(title, content, accept, ready, result, firstField, Optional.empty());
+  }
+}

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+import javafx.event.ActionEvent;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBar.ButtonData;
@@ -16,6 +18,9 @@ import javafx.scene.control.ButtonType;
 import javafx.scene.control.Dialog;
 import javafx.scene.control.DialogPane;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.FileChooser;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
@@ -66,11 +71,36 @@ public final class WindowDialogs implements Dialogs {
     dialog.setResizable(true);
     dialog.getDialogPane().getButtonTypes().setAll(accept, leave);
     Button button = (Button) dialog.getDialogPane().lookupButton(accept);
-    button
-        .disableProperty()
-        .bind(Bindings.createBooleanBinding(() -> !form.ready().getValue(), form.ready()));
+    BooleanBinding unready =
+        Bindings.createBooleanBinding(() -> !form.ready().getValue(), form.ready());
+    button.disableProperty().bind(unready);
+    form.further().ifPresent(further -> add(further, dialog.getDialogPane(), unready));
     dialog.setOnShown(event -> Platform.runLater(form.firstField()::requestFocus));
     return show(dialog).filter(accept::equals).map(pressed -> form.result().get());
+  }
+
+  /** Shortcut and Enter do it as well, from any field. */
+  private static void add(Form.Further further, DialogPane pane, BooleanBinding unready) {
+    ButtonType type = new ButtonType(further.label(), ButtonData.LEFT);
+    pane.getButtonTypes().add(type);
+    Node button = pane.lookupButton(type);
+    button.disableProperty().bind(unready);
+    button.addEventFilter(
+        ActionEvent.ACTION,
+        event -> {
+          event.consume();
+          further.work().run();
+        });
+    KeyCombination keys = KeyCombination.valueOf("Shortcut+Enter");
+    Tooltip.install(button, new Tooltip(keys.getDisplayText()));
+    pane.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (keys.match(event) && !unready.get()) {
+            event.consume();
+            further.work().run();
+          }
+        });
   }
 
   @Override

@@ -36,7 +36,23 @@ public final class PaintEditor {
   /** Opens on a new paint. */
   public void add() {
     PaintEditorModel model = PaintEditorModel.ofNew(tones.library(), freshId());
-    ask(PaintEditorWords.NEW_TITLE, PaintEditorWords.ADD, model).ifPresent(this::put);
+    PaintEditorView view = view(model);
+    Runnable andAnother =
+        () -> {
+          Paint paint = model.paintProperty().getValue().orElseThrow();
+          put(paint);
+          model.startAnew(freshId(), paint.name());
+          view.firstField().requestFocus();
+        };
+    dialogs
+        .fillIn(
+            form(
+                PaintEditorWords.NEW_TITLE,
+                PaintEditorWords.ADD,
+                model,
+                view,
+                Optional.of(new Form.Further(PaintEditorWords.ADD_ANOTHER, andAnother))))
+        .ifPresent(this::put);
   }
 
   /** Opens on a paint of the shelf. */
@@ -94,20 +110,32 @@ public final class PaintEditor {
   }
 
   private Optional<Paint> ask(String title, String accept, PaintEditorModel model) {
+    return dialogs.fillIn(form(title, accept, model, view(model), Optional.empty()));
+  }
+
+  private PaintEditorView view(PaintEditorModel model) {
     Kit kit = session.kit();
     ObservableValue<Optional<Tones>> looks =
         model
             .lookProperty()
             .map(look -> look.map(paint -> tones.of(paint, kit.paper(), kit.washes())));
-    PaintEditorView view = new PaintEditorView(model, looks, pigment -> alone(pigment, kit));
-    return dialogs.fillIn(
-        new Form<>(
-            title,
-            view,
-            accept,
-            model.paintProperty().map(Optional::isPresent),
-            () -> model.paintProperty().getValue().orElseThrow(),
-            view.firstField()));
+    return new PaintEditorView(model, looks, pigment -> alone(pigment, kit));
+  }
+
+  private static Form<Paint> form(
+      String title,
+      String accept,
+      PaintEditorModel model,
+      PaintEditorView view,
+      Optional<Form.Further> further) {
+    return new Form<>(
+        title,
+        view,
+        accept,
+        model.paintProperty().map(Optional::isPresent),
+        () -> model.paintProperty().getValue().orElseThrow(),
+        view.firstField(),
+        further);
   }
 
   private Tones alone(Pigment pigment, Kit kit) {

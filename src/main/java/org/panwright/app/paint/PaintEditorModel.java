@@ -8,6 +8,8 @@ import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
@@ -32,7 +34,7 @@ final class PaintEditorModel {
 
   private final PigmentLibrary library;
   private final Optional<Paint> start;
-  private final String id;
+  private String id;
   private final StringProperty name = new SimpleStringProperty("");
   private final StringProperty maker = new SimpleStringProperty("");
   private final StringProperty note = new SimpleStringProperty("");
@@ -42,6 +44,8 @@ final class PaintEditorModel {
   private final HandlingFields handling;
   private final Optional<Optics> measured;
   private final BooleanProperty keepMeasured = new SimpleBooleanProperty(true);
+  private final ReadOnlyStringWrapper added = new ReadOnlyStringWrapper("");
+  private final ObservableValue<String> impliedName;
   private final ObservableValue<String> nameProblem;
   private final ObservableValue<String> pigmentsProblem;
   private final ObservableValue<Optional<Paint>> look;
@@ -56,12 +60,13 @@ final class PaintEditorModel {
     handling =
         new HandlingFields(
             pigments, () -> library.usualHandling(shares()), start.map(Paint::handling));
-    nameProblem = name.map(text -> text.isBlank() ? PaintEditorWords.NAME_NEEDED : "");
+    impliedName = Bindings.createStringBinding(this::impliedName, pigments);
+    nameProblem = Bindings.createStringBinding(this::nameProblem, name, pigments);
     pigmentsProblem = Bindings.createStringBinding(this::pigmentsProblem, pigments);
     look = Bindings.createObjectBinding(() -> toPaint(id), pigments, keepMeasured);
     paint =
         Bindings.createObjectBinding(
-            () -> name.get().isBlank() ? Optional.empty() : toPaint(name.get().strip()),
+            () -> called().isEmpty() ? Optional.empty() : toPaint(called()),
             name,
             maker,
             note,
@@ -79,6 +84,48 @@ final class PaintEditorModel {
   /** An editor that starts from a paint and keeps or changes its id. */
   static PaintEditorModel of(PigmentLibrary library, Paint start, String id) {
     return new PaintEditorModel(library, Optional.of(start), id);
+  }
+
+  /**
+   * Goes on with another paint that is not on the shelf yet; maker and ownership stay.
+   *
+   * @param before the name of the one just put there
+   */
+  void startAnew(String newId, String before) {
+    id = newId;
+    added.set(PaintEditorWords.added(before));
+    name.set("");
+    note.set("");
+    pigments.clear();
+    handling.asUsualProperty().set(true);
+  }
+
+  /** What was just put on the shelf; empty if nothing was. */
+  ReadOnlyStringProperty addedProperty() {
+    return added.getReadOnlyProperty();
+  }
+
+  /** The name the paint has if none is typed: that of its only pigment; else empty. */
+  ObservableValue<String> impliedNameProperty() {
+    return impliedName;
+  }
+
+  private String impliedName() {
+    return pigments.size() == 1
+        ? library
+            .find(pigments.get(0).pigment())
+            .map(pigment -> PaintEditorWords.nameAfter(pigment))
+            .orElse("")
+        : "";
+  }
+
+  private String called() {
+    return name.get().isBlank() ? impliedName() : name.get().strip();
+  }
+
+  /** Asked for only once there is a pigment: an untouched form is not at fault. */
+  private String nameProblem() {
+    return called().isEmpty() && !pigments.isEmpty() ? PaintEditorWords.NAME_NEEDED : "";
   }
 
   private void fillIn(Paint paint) {

@@ -3,6 +3,7 @@ package org.panwright.app.paint;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
@@ -17,6 +18,8 @@ import javafx.scene.layout.VBox;
 import org.panwright.app.chip.Tones;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.PassedKeys;
+import org.panwright.app.fx.Sentence;
 import org.panwright.paint.Granulation;
 import org.panwright.paint.Lightfastness;
 import org.panwright.paint.Ownership;
@@ -36,20 +39,26 @@ final class PaintEditorView extends HBox {
   PaintEditorView(
       PaintEditorModel model, ObservableValue<Optional<Tones>> tones, PigmentPicker.Looks looks) {
     super(26);
-    VBox left = new VBox(10, tube(model), part(PaintEditorWords.PIGMENTS), new PigmentRows(model));
+    Label added = Sentence.of("", "soft");
+    added.textProperty().bind(model.addedProperty());
+    added.managedProperty().bind(model.addedProperty().isNotEmpty());
+    VBox left =
+        new VBox(10, added, tube(model), part(PaintEditorWords.PIGMENTS), new PigmentRows(model));
     PigmentPicker picker =
         new PigmentPicker(
             new PigmentSearch(model.library()), looks, pigment -> model.add(pigment.name()));
     left.getChildren().addAll(part(PaintEditorWords.SEARCH), picker);
     VBox.setVgrow(picker, Priority.ALWAYS);
     left.setPrefWidth(440);
+    VBox handles = new VBox(10, part(PaintEditorWords.HANDLING), handling(model.handling()));
+    // Without a pigment nothing is known of it, and the fields would claim something.
+    handles.visibleProperty().bind(Bindings.isNotEmpty(model.pigments()));
     VBox right =
         new VBox(
             10,
             part(PaintEditorWords.LOOKS),
             new PaintPreview(tones),
-            part(PaintEditorWords.HANDLING),
-            handling(model.handling()),
+            handles,
             part(PaintEditorWords.NOTE),
             note(model));
     if (model.isMeasured()) {
@@ -69,7 +78,11 @@ final class PaintEditorView extends HBox {
   private FormGrid tube(PaintEditorModel model) {
     FormGrid grid = new FormGrid();
     name.setId("paint-name");
-    name.setPromptText(PaintEditorWords.NAME_PROMPT);
+    name.promptTextProperty()
+        .bind(
+            model
+                .impliedNameProperty()
+                .map(text -> text.isEmpty() ? PaintEditorWords.NAME_PROMPT : text));
     name.textProperty().bindBidirectional(model.nameProperty());
     grid.row(PaintEditorWords.NAME, name, model.nameProblemProperty());
     TextField maker = new TextField();
@@ -116,6 +129,7 @@ final class PaintEditorView extends HBox {
     note.setMinHeight(48);
     note.setAccessibleText(PaintEditorWords.NOTE);
     note.textProperty().bindBidirectional(model.noteProperty());
+    PassedKeys.through(note);
     return note;
   }
 

@@ -15,6 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.chip.ChipInk;
 import org.panwright.app.chip.Tones;
+import org.panwright.app.fx.PassedKeys;
 import org.panwright.paint.Pigment;
 import org.panwright.words.PaintEditorWords;
 import org.panwright.words.PaintWords;
@@ -49,7 +50,7 @@ final class PigmentPicker extends VBox {
     found.setPrefHeight(186);
     found.setCellFactory(list -> new Cell(looks, ink));
     field.textProperty().addListener(changed -> refresh());
-    field.setOnAction(event -> take());
+    field.setOnAction(event -> takeOrLeave());
     field.addEventFilter(KeyEvent.KEY_PRESSED, this::stepIntoList);
     found.addEventFilter(
         KeyEvent.KEY_PRESSED,
@@ -72,8 +73,21 @@ final class PigmentPicker extends VBox {
 
   private void refresh() {
     found.getItems().setAll(search.matching(field.getText()));
-    found.getSelectionModel().selectFirst();
+    if (field.getText().isBlank()) {
+      // Enter after a pigment was taken is meant for the form, not for the first of the library.
+      found.getSelectionModel().clearSelection();
+    } else {
+      found.getSelectionModel().selectFirst();
+    }
     found.scrollTo(0);
+  }
+
+  private void takeOrLeave() {
+    if (found.getSelectionModel().isEmpty() && field.getText().isBlank()) {
+      PassedKeys.enter(field);
+    } else {
+      take();
+    }
   }
 
   private void take() {

@@ -38,7 +38,8 @@ final class PigmentRows extends VBox {
     getChildren().clear();
     model.pigments().forEach(part -> getChildren().add(row(part)));
     Label problem = new Label();
-    problem.getStyleClass().add("field-problem");
+    problem.getStyleClass().add(model.pigments().isEmpty() ? "soft" : "field-problem");
+    problem.setWrapText(true);
     problem.textProperty().bind(model.pigmentsProblemProperty());
     problem.managedProperty().bind(problem.textProperty().isNotEmpty());
     getChildren().add(problem);

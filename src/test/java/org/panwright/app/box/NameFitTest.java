@@ -71,7 +71,8 @@ class NameFitTest {
     "Cerulean, 35, Ceru-, lean",
     "Scarlet, 30, Scar-, let",
     "Orange, 25, Oran-, ge",
-    "Turquoise, 35, Tur-, quoise"
+    "Turquoise, 35, Tur-, quoise",
+    "Ultramarine, 50, Ultrama-, rine"
   })
   void wordsAreBrokenBetweenSyllables(String name, double width, String start, String end) {
     assertThat(fit(name, "PB29", width, 40).name()).containsExactly(start, end);
@@ -102,6 +103,13 @@ class NameFitTest {
     NameFit fit = fit("Quinacridone Rose", "PV19", 60, 13);
     assertThat(fit.name()).isEmpty();
     assertThat(fit.codes()).containsExactly("PV19");
+  }
+
+  @Test
+  void aCodeOrNameOfWhichNothingTellingIsLeftIsLeftOut() {
+    NameFit fit = fit("Buff of old sails", "PW6", 12, 26);
+    assertThat(fit.name()).isEmpty();
+    assertThat(fit.codes()).isEmpty();
   }
 
   @Test

@@ -46,11 +46,18 @@ public final class ScriptedDialogs implements Dialogs {
         .value();
   }
 
-  /** Accepts a form if its accepting label is the next answer; any other answer leaves it. */
+  /**
+   * Accepts a form if its accepting label is the next answer, does what else it can do if that is;
+   * any other answer leaves it.
+   */
   @Override
   public <R> Optional<R> fillIn(Form<R> form) {
     if (answers.isEmpty()) {
       throw new AssertionError("no form expected: " + form.title());
+    }
+    while (form.further().map(Form.Further::label).equals(Optional.ofNullable(answers.peek()))) {
+      answers.remove();
+      form.further().filter(further -> form.ready().getValue()).ifPresent(f -> f.work().run());
     }
     boolean accepted = answers.remove().equals(form.accept()) && form.ready().getValue();
     return accepted ? Optional.of(form.result().get()) : Optional.empty();

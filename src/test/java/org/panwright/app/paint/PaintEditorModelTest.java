@@ -27,10 +27,45 @@ class PaintEditorModelTest {
   private final PaintEditorModel model = PaintEditorModel.ofNew(LIBRARY, "new");
 
   @Test
-  void anEmptyFormSaysWhatIsMissing() {
-    assertThat(model.nameProblemProperty().getValue()).contains("name");
-    assertThat(model.pigmentsProblemProperty().getValue()).contains("at least one pigment");
+  void anEmptyFormSaysWhatToDoFirst() {
+    assertThat(model.nameProblemProperty().getValue()).isEmpty();
+    assertThat(model.pigmentsProblemProperty().getValue()).contains("PB29").contains("Enter");
     assertThat(model.paintProperty().getValue()).isEmpty();
+  }
+
+  @Test
+  void aPaintOfOnePigmentIsNamedAfterItUntilANameIsTyped() {
+    model.add(ULTRAMARINE);
+    assertThat(model.paintProperty().getValue()).map(Paint::name).contains("Ultramarine blue");
+    model.nameProperty().set("Sea");
+    assertThat(model.paintProperty().getValue()).map(Paint::name).contains("Sea");
+  }
+
+  @Test
+  void aPaintOfSeveralPigmentsNeedsAName() {
+    model.add(ULTRAMARINE);
+    model.add(PHTHALO_GREEN);
+    assertThat(model.nameProblemProperty().getValue()).contains("name");
+    assertThat(model.paintProperty().getValue()).isEmpty();
+  }
+
+  @Test
+  void anotherPaintStartsWithMakerAndOwnershipOfTheLast() {
+    model.nameProperty().set("Sea");
+    model.makerProperty().set("own");
+    model.ownershipProperty().set(Ownership.WISHED);
+    model.noteProperty().set("a gift");
+    model.add(ULTRAMARINE);
+    model.startAnew("next", "Sea");
+    assertThat(model.addedProperty().get()).contains("Sea");
+    assertThat(model.paintProperty().getValue()).isEmpty();
+    model.add(PHTHALO_GREEN);
+    Paint next = model.paintProperty().getValue().orElseThrow();
+    assertThat(next.id()).isEqualTo("next");
+    assertThat(next.maker()).isEqualTo("own");
+    assertThat(next.ownership()).isEqualTo(Ownership.WISHED);
+    assertThat(next.note()).isEmpty();
+    assertThat(next.codes()).isEqualTo("PG7");
   }
 
   @Test
@@ -46,6 +81,7 @@ class PaintEditorModelTest {
   @Test
   void theColourShowsBeforeThePaintHasAName() {
     model.add(ULTRAMARINE);
+    model.add(PHTHALO_GREEN);
     assertThat(model.lookProperty().getValue()).isPresent();
     assertThat(model.paintProperty().getValue()).isEmpty();
   }
