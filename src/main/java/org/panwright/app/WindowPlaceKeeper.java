@@ -3,6 +3,8 @@ package org.panwright.app;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.beans.InvalidationListener;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
@@ -35,16 +37,38 @@ final class WindowPlaceKeeper {
                 () -> {
                   // Some window managers open at the least size, whatever was asked for before.
                   put(stage, place);
+                  if (place.maximised()) {
+                    findAgain(stage, place);
+                  }
                   remember(stage, remembered);
                 }));
   }
 
   private static void put(Stage stage, ScreenPlace place) {
+    putNormal(stage, place);
+    stage.setMaximized(place.maximised());
+  }
+
+  private static void putNormal(Stage stage, ScreenPlace place) {
     stage.setX(place.x());
     stage.setY(place.y());
     stage.setWidth(place.width());
     stage.setHeight(place.height());
-    stage.setMaximized(place.maximised());
+  }
+
+  /** A window that starts maximised has had no other size its manager could give it back. */
+  private static void findAgain(Stage stage, ScreenPlace place) {
+    stage
+        .maximizedProperty()
+        .addListener(
+            new ChangeListener<>() {
+              @Override
+              public void changed(
+                  ObservableValue<? extends Boolean> maximised, Boolean before, Boolean now) {
+                maximised.removeListener(this);
+                Platform.runLater(() -> putNormal(stage, place));
+              }
+            });
   }
 
   private static void remember(Stage stage, Remembered remembered) {

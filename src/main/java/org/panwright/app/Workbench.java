@@ -108,10 +108,17 @@ public final class Workbench {
             faults::take);
     files = new FileFlow(session, document, dialogs, remembered, demo);
     LineupModel lineupModel = new LineupModel(session);
-    lineups = new LineupActions(session, lineupModel, dialogs);
+    lineups = new LineupActions(session, lineupModel, dialogs, this::makeBox);
     paints = new PaintEditor(session, tones, dialogs);
     boxes =
-        new BoxEditor(session, dialogs, plans, workers.files(), Platform::runLater, faults::take);
+        new BoxEditor(
+            session,
+            dialogs,
+            plans,
+            lineups::startWith,
+            workers.files(),
+            Platform::runLater,
+            faults::take);
     ground = new GroundEditor(session, dialogs);
     arranger =
         new LineupArranger(
@@ -146,6 +153,10 @@ public final class Workbench {
             new NoticeBar(document, dialogs),
             views,
             menus());
+  }
+
+  private void makeBox() {
+    boxes.add();
   }
 
   /** Shows the window where it was last. */

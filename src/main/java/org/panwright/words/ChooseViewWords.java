@@ -35,7 +35,9 @@ public final class ChooseViewWords {
   public static final String NO_ROOM =
       "The box has fewer wells than this proposal has paints. Ask for fewer.";
   public static final String STOPPED = "Stopped.";
-  public static final String START = "No proposal yet.";
+  public static final String START =
+      "No proposal yet. Say on the left what has to hold, then press “Propose lineups”; the paints"
+          + " come from your shelf.";
   public static final String RING_KEY =
       "Shape: the lineup looked at. Coloured line: the proposal. Outer arcs: given up; inner arcs:"
           + " won.";

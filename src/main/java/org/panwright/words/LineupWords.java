@@ -49,9 +49,18 @@ public final class LineupWords {
 
   /** What to do then. */
   public static final String NO_BOX =
-      "A lineup says what sits in the wells of a box. Make a box first, with “New box…” in the menu “Box and lineup”.";
+      "A lineup says what sits in the wells of a box, so a box comes first. Its first lineup is"
+          + " added with it.";
+
+  /** Goes on to a new box. */
+  public static final String MAKE_BOX = "Make a box…";
 
   private LineupWords() {}
+
+  /** The name a new lineup has at first. */
+  public static String newName(int number) {
+    return "Lineup " + number;
+  }
 
   /** A choice of lineup with the box it is for. */
   public static String choice(String lineup, String box) {

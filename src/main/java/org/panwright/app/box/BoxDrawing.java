@@ -183,14 +183,25 @@ final class BoxDrawing extends Region {
     sharePlates(scale);
   }
 
-  /** Wells of one size get plates of one height, so that their pans line up. */
+  /**
+   * Wells of one size get plates of one height, so that their pans line up; and none if most of
+   * them are too small for anything telling, since a bare plate only takes the colour's room.
+   */
   private void sharePlates(BoxScale scale) {
-    Map<List<Long>, Double> plates = new HashMap<>();
+    Map<List<Long>, List<Double>> plates = new HashMap<>();
     for (WellView well : wells) {
       BoxScale.Place place = scale.of(well.shown().well());
-      plates.merge(size(well), well.plateFor(place.width(), place.height()), Math::max);
+      double plate = well.plateFor(place.width(), place.height());
+      if (well.shown().content().isPresent()) {
+        plates.computeIfAbsent(size(well), size -> new ArrayList<>()).add(plate);
+      }
     }
-    wells.forEach(well -> well.setPlate(plates.get(size(well))));
+    for (WellView well : wells) {
+      List<Double> alike = plates.getOrDefault(size(well), List.of());
+      long bare = alike.stream().filter(plate -> plate == 0).count();
+      double highest = alike.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+      well.setPlate(2 * bare > alike.size() ? 0 : highest);
+    }
   }
 
   private static List<Long> size(WellView well) {

@@ -142,9 +142,10 @@ final class WellView extends Region {
     return fit.heightPx() == 0 ? 0 : Math.ceil(fit.heightPx() + em * PLATE_AIR);
   }
 
-  /** Gives the plate its height. */
+  /** Gives the plate its height; with none, name and codes are not shown. */
   void setPlate(double heightPx) {
     plateHeight = heightPx;
+    fit = heightPx == 0 ? NONE : fit;
     requestLayout();
   }
 

@@ -25,10 +25,12 @@ public final class BoxEditor {
   private final Session session;
   private final Dialogs dialogs;
   private final List<Box> plans;
+  private final Consumer<Box> added;
   private final BoxSharing sharing;
 
   /**
    * @param plans ready-made boxes to start from, at least one
+   * @param added told of a new box once it is in the kit
    * @param away where files are read and written
    * @param home the JavaFX thread
    * @param failures told of faults of the program
@@ -37,12 +39,14 @@ public final class BoxEditor {
       Session session,
       Dialogs dialogs,
       List<Box> plans,
+      Consumer<Box> added,
       Executor away,
       Executor home,
       Consumer<RuntimeException> failures) {
     this.session = session;
     this.dialogs = dialogs;
     this.plans = List.copyOf(plans);
+    this.added = added;
     sharing = new BoxSharing(session, dialogs, away, home, failures);
   }
 
@@ -74,7 +78,11 @@ public final class BoxEditor {
             OptionalDouble.empty(),
             List.of());
     ask(BoxEditorWords.NEW_TITLE, BoxEditorWords.ADD, start)
-        .ifPresent(box -> session.perform(new Edit.AddBox(box)));
+        .ifPresent(
+            box -> {
+              session.perform(new Edit.AddBox(box));
+              added.accept(box);
+            });
   }
 
   /** Opens on a box of the kit. */

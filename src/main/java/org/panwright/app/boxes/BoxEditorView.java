@@ -87,8 +87,9 @@ final class BoxEditorView extends HBox {
               }
             });
     grid.row(BoxEditorWords.NAME, name);
-    grid.row(BoxEditorWords.START_FROM, plans(plans));
-    new RowsAndColumns(model).addTo(grid);
+    RowsAndColumns rowsAndColumns = new RowsAndColumns(model);
+    grid.row(BoxEditorWords.START_FROM, plans(plans, rowsAndColumns));
+    rowsAndColumns.addTo(grid);
     SizePair inside =
         new SizePair(
             BoxEditorWords.WIDTH,
@@ -148,7 +149,7 @@ final class BoxEditorView extends HBox {
     lid.show(draft.lidWidthMm(), draft.lidHeightMm());
   }
 
-  private ComboBox<Box> plans(List<Box> plans) {
+  private ComboBox<Box> plans(List<Box> plans, RowsAndColumns rowsAndColumns) {
     ComboBox<Box> choice = new ComboBox<>();
     choice.setPromptText(BoxEditorWords.START_PROMPT);
     choice.setConverter(new ByLabel<>(Box::name));
@@ -159,6 +160,7 @@ final class BoxEditorView extends HBox {
             (property, before, now) -> {
               if (now != null) {
                 model.startFrom(now);
+                rowsAndColumns.show(model.draft());
               }
             });
     return choice;

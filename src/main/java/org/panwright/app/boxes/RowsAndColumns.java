@@ -1,5 +1,8 @@
 package org.panwright.app.boxes;
 
+import java.util.Collections;
+import java.util.Map;
+import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
@@ -24,6 +27,7 @@ final class RowsAndColumns {
   private final Button add = new Button(BoxEditorWords.ADD_ROWS);
 
   RowsAndColumns(BoxEditorModel model) {
+    show(model.draft());
     kind.getItems().setAll(WellKind.HALF_PAN, WellKind.PAN);
     kind.setValue(WellKind.HALF_PAN);
     kind.setConverter(new ByLabel<>(shown -> BoxEditorWords.pans(shown)));
@@ -33,6 +37,20 @@ final class RowsAndColumns {
     layOut.setMinWidth(Region.USE_PREF_SIZE);
     add.setMinWidth(Region.USE_PREF_SIZE);
     add.setOnAction(pressed -> model.addRows(kind.getValue(), rows.getValue(), columns.getValue()));
+  }
+
+  /** Counts as drawn: rows are wells that begin at one height, dabs lie apart from them. */
+  void show(BoxDraft draft) {
+    Map<Double, Long> drawn =
+        draft.wells().stream()
+            .filter(well -> well.kind() != WellKind.DAB)
+            .collect(Collectors.groupingBy(WellDraft::yMm, Collectors.counting()));
+    if (!drawn.isEmpty()) {
+      rows.getValueFactory().setValue(drawn.size());
+      columns.getValueFactory().setValue((int) (long) Collections.max(drawn.values()));
+    }
+    long places = draft.wells().stream().filter(well -> well.kind() == WellKind.DAB).count();
+    dabs.getValueFactory().setValue((int) places);
   }
 
   /** Adds the fields to a form. */

@@ -13,6 +13,7 @@ import javafx.beans.binding.BooleanBinding;
 import javafx.event.ActionEvent;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Dialog;
@@ -84,6 +85,7 @@ public final class WindowDialogs implements Dialogs {
     ButtonType type = new ButtonType(further.label(), ButtonData.LEFT);
     pane.getButtonTypes().add(type);
     Node button = pane.lookupButton(type);
+    ButtonBar.setButtonUniformSize(button, false);
     button.disableProperty().bind(unready);
     button.addEventFilter(
         ActionEvent.ACTION,

@@ -5,6 +5,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
 import org.panwright.app.Session;
+import org.panwright.app.dialogs.Choice;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.Form;
 import org.panwright.app.dialogs.FormGrid;
@@ -12,6 +13,7 @@ import org.panwright.app.fx.Action;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.kit.Box;
 import org.panwright.kit.Lineup;
+import org.panwright.words.DialogWords;
 import org.panwright.words.LineupWords;
 
 /** What can be done with whole lineups. */
@@ -19,11 +21,16 @@ public final class LineupActions {
   private final Session session;
   private final LineupModel model;
   private final Dialogs dialogs;
+  private final Runnable makeBox;
 
-  public LineupActions(Session session, LineupModel model, Dialogs dialogs) {
+  /**
+   * @param makeBox lets the painter make a box, for a kit that has none
+   */
+  public LineupActions(Session session, LineupModel model, Dialogs dialogs, Runnable makeBox) {
     this.session = session;
     this.model = model;
     this.dialogs = dialogs;
+    this.makeBox = makeBox;
   }
 
   /** New, duplicate, rename, remove. */
@@ -36,13 +43,29 @@ public final class LineupActions {
         Action.of(LineupWords.REMOVE, model::remove).when(some));
   }
 
-  /** Asks for name and box of a new lineup. */
+  /** Gives a kit without lineups its first one, for a box just made: so it is seen and filled. */
+  public void startWith(Box box) {
+    if (session.kit().lineups().isEmpty()) {
+      model.add(LineupWords.newName(1), box);
+    }
+  }
+
+  /** Asks for name and box of a new lineup, or for a box if there is none. */
   public void add() {
     if (session.kit().boxes().isEmpty()) {
-      dialogs.tell(LineupWords.NO_BOX_TITLE, LineupWords.NO_BOX);
+      boolean make =
+          dialogs.ask(
+              LineupWords.NO_BOX_TITLE,
+              LineupWords.NO_BOX,
+              List.of(
+                  Choice.usual(LineupWords.MAKE_BOX, true),
+                  Choice.leave(DialogWords.LEAVE, false)));
+      if (make) {
+        makeBox.run();
+      }
       return;
     }
-    TextField name = new TextField();
+    TextField name = new TextField(LineupWords.newName(session.kit().lineups().size() + 1));
     ComboBox<Box> box = new ComboBox<>();
     box.setConverter(new ByLabel<>(Box::name));
     box.getItems().setAll(session.kit().boxes());

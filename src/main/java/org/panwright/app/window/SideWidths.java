@@ -8,7 +8,7 @@ package org.panwright.app.window;
  */
 record SideWidths(double shelf, double right) {
   /** At less their lines cannot be read. */
-  static final SideWidths LEAST = new SideWidths(232, 242);
+  static final SideWidths LEAST = new SideWidths(262, 242);
 
   /** What the middle needs for the names in the wells. */
   static final double MIDDLE = 480;

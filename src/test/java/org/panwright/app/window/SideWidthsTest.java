@@ -13,12 +13,12 @@ class SideWidthsTest {
     assertThat(WIDE.within(1440)).isEqualTo(WIDE);
   }
 
-  /** 340 + 400 + 480 + 8 is 128 more than 1100; they can spare 108 and 158, 266 together. */
+  /** 340 + 400 + 480 + 8 is 128 more than 1100; they can spare 78 and 158, 236 together. */
   @Test
   void aNarrowWindowTakesTheSamePartOfWhatEachCanSpare() {
     SideWidths narrow = WIDE.within(1100);
-    assertThat(narrow.shelf()).isCloseTo(340 - 108 * 128 / 266.0, within(1e-9));
-    assertThat(narrow.right()).isCloseTo(400 - 158 * 128 / 266.0, within(1e-9));
+    assertThat(narrow.shelf()).isCloseTo(340 - 78 * 128 / 236.0, within(1e-9));
+    assertThat(narrow.right()).isCloseTo(400 - 158 * 128 / 236.0, within(1e-9));
   }
 
   @Test
