@@ -37,6 +37,7 @@ public final class OutingView extends HBox {
     ScrollPane form = scrolling(new BuiltLater(later, () -> new OutingForm(model, later)));
     form.setMinWidth(330);
     form.setPrefWidth(350);
+    form.visibleProperty().bind(model.chosenProperty().map(Optional::isPresent));
     getChildren().setAll(outings(), form, packing());
     model.outingsProperty().addListener(changed -> show());
     model.chosenProperty().addListener(changed -> show());
