@@ -102,10 +102,18 @@ final class GroupedFit {
         .toList();
   }
 
-  /** The coats of a swatch's paints and of the paints that join every group. */
-  static SwatchSet around(SwatchSet set, Swatch swatch) {
+  /**
+   * The coats of a swatch's paints and of the paints that join every group.
+   *
+   * @param paints how many paints there are to be at least, if the set has as many
+   */
+  static SwatchSet around(SwatchSet set, Swatch swatch, int paints) {
     Set<String> group = new LinkedHashSet<>(shared(set));
     swatch.paints().forEach(share -> group.add(share.paint()));
+    set.paints().stream()
+        .filter(paint -> !group.contains(paint))
+        .limit(Math.max(0, paints - group.size()))
+        .forEach(group::add);
     return within(set, group);
   }
 

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.panwright.colour.Spectrum;
@@ -14,14 +15,17 @@ import org.panwright.colour.Spectrum;
  * <p>A wrong coat bends the fit of its paints, so its own residual tells little. The coats with the
  * largest residuals are left out one at a time, the rest is fitted again and predicts the coat left
  * out. It is odd if that prediction is far off, farther than the rest expects of itself, while the
- * coats that share its paints come out clearly better without it. Fitted are only the coats of its
- * paints and of those mixed into others most often: many paints do not make it slow.
+ * coats that share its paints come out clearly better without it. First only the coats of its
+ * paints and of those mixed into others most often are fitted, which is quick; what looks odd
+ * beside them is asked once more beside the coats of eight paints.
  *
  * @param swatch the odd coat
  * @param foretold how far, in CIEDE2000, the rest's prediction is from its reading
  */
 public record OddCoat(Swatch swatch, double foretold) {
   private static final int TRIALS = 4;
+  private static final int FEW_PAINTS = 3;
+  private static final int MORE_PAINTS = 8;
   private static final double LEAST = 8;
   private static final double TIMES_THE_REST = 4;
   private static final double TIMES_EXPECTED = 2;
@@ -61,24 +65,49 @@ public record OddCoat(Swatch swatch, double foretold) {
       int index,
       BooleanSupplier outdated) {
     Swatch swatch = set.swatches().get(index);
-    SwatchSet near = GroupedFit.around(set, swatch);
     FitSettings held = settings.on(whole.surface());
-    SwatchSet rest = near.without(near.swatches().indexOf(swatch));
-    if (!rest.paints().equals(near.paints())) {
-      return Optional.empty();
-    }
     try {
-      FitReport report = OpticsFit.of(rest, held, pigments, outdated);
-      double error = foretold(report, swatch);
-      if (!isFar(error, report, swatch)) {
-        return Optional.empty();
+      OptionalDouble error = OptionalDouble.empty();
+      for (SwatchSet near : nearer(set, swatch)) {
+        error = foretoldOdd(near, held, pigments, swatch, outdated);
+        if (error.isEmpty()) {
+          return Optional.empty();
+        }
       }
-      FitReport with = OpticsFit.of(near, held, pigments, outdated);
-      boolean better = meanSquare(report, swatch) < CLEARLY_BETTER * meanSquare(with, swatch);
-      return better ? Optional.of(new OddCoat(swatch, error)) : Optional.empty();
+      return Optional.of(new OddCoat(swatch, error.orElseThrow()));
     } catch (FitRefusedException tooFewLeft) {
       return Optional.empty();
     }
+  }
+
+  /** The coats to ask beside a coat, the nearest first. */
+  private static List<SwatchSet> nearer(SwatchSet set, Swatch swatch) {
+    return IntStream.of(FEW_PAINTS, MORE_PAINTS)
+        .mapToObj(paints -> GroupedFit.around(set, swatch, paints))
+        .distinct()
+        .toList();
+  }
+
+  /** How far the others foretell a coat of theirs, if that makes it odd. */
+  private static OptionalDouble foretoldOdd(
+      SwatchSet set,
+      FitSettings settings,
+      Map<String, KnownPaint> pigments,
+      Swatch swatch,
+      BooleanSupplier outdated)
+      throws FitRefusedException {
+    SwatchSet rest = set.without(set.swatches().indexOf(swatch));
+    if (!rest.paints().equals(set.paints())) {
+      return OptionalDouble.empty();
+    }
+    FitReport report = OpticsFit.of(rest, settings, pigments, outdated);
+    double error = foretold(report, swatch);
+    if (!isFar(error, report, swatch)) {
+      return OptionalDouble.empty();
+    }
+    FitReport with = OpticsFit.of(set, settings, pigments, outdated);
+    boolean better = meanSquare(report, swatch) < CLEARLY_BETTER * meanSquare(with, swatch);
+    return better ? OptionalDouble.of(error) : OptionalDouble.empty();
   }
 
   private static boolean isFar(double error, FitReport rest, Swatch swatch) {

@@ -85,18 +85,33 @@ public final class PaintFit {
               residual.ciede2000(),
               residual.swatch().totalLoad() * residual.loadFactor()));
     }
+    Optional<DoubtedLoad> doubted = DoubtedLoad.in(set, settings, kept.pigments(), report, others);
     return new PaintFitReport(
-        optics, coats, kept.unused(), odd.flatMap(o -> oddOf(kept, coats, o)));
+        optics,
+        coats,
+        kept.unused(),
+        odd.flatMap(
+            o ->
+                fitOf(kept, coats, o.swatch())
+                    .map(fit -> new PaintFitReport.Odd(fit, o.foretold()))),
+        doubted.flatMap(d -> fitOf(kept, coats, d.swatch()).flatMap(fit -> otherLoad(fit, d))));
   }
 
-  private static Optional<PaintFitReport.Odd> oddOf(
-      KeptCoats kept, List<PaintFitReport.CoatFit> coats, OddCoat odd) {
-    for (int i = 0; i < coats.size(); i++) {
-      if (kept.set().swatches().get(i).equals(odd.swatch())) {
-        return Optional.of(new PaintFitReport.Odd(coats.get(i), odd.foretold()));
-      }
-    }
-    return Optional.empty();
+  /**
+   * Of a load that was noted and one that a coat can have; the full coat is load 1 by definition.
+   */
+  private static Optional<PaintFitReport.OtherLoad> otherLoad(
+      PaintFitReport.CoatFit fit, DoubtedLoad doubted) {
+    double load = doubted.swatch().totalLoad() * doubted.factor();
+    return fit.coat().load().isPresent() && load <= PaintedCoat.MOST_LOAD
+        ? Optional.of(new PaintFitReport.OtherLoad(fit, load, doubted.foretold()))
+        : Optional.empty();
+  }
+
+  private static Optional<PaintFitReport.CoatFit> fitOf(
+      KeptCoats kept, List<PaintFitReport.CoatFit> coats, Swatch swatch) {
+    int place = kept.set().swatches().indexOf(swatch);
+    return place >= 0 && place < coats.size() ? Optional.of(coats.get(place)) : Optional.empty();
   }
 
   /**

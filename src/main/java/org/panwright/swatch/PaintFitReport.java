@@ -18,9 +18,14 @@ import org.panwright.paint.PaintedCoat;
  * @param coats what the fit makes of each coat that was used
  * @param unused coats mixed with a paint that is not on the shelf any more
  * @param odd the coat that disagrees with the rest, if one does
+ * @param doubted the coat whose noted load does, while another would not, if there is one
  */
 public record PaintFitReport(
-    Map<String, Optics> optics, List<CoatFit> coats, List<Unused> unused, Optional<Odd> odd) {
+    Map<String, Optics> optics,
+    List<CoatFit> coats,
+    List<Unused> unused,
+    Optional<Odd> odd,
+    Optional<OtherLoad> doubted) {
   public PaintFitReport {
     optics = Collections.unmodifiableMap(new LinkedHashMap<>(optics));
     coats = List.copyOf(coats);
@@ -54,4 +59,12 @@ public record PaintFitReport(
    * @param foretold how far, in CIEDE2000, it is from what the other coats foretell
    */
   public record Odd(CoatFit coat, double foretold) {}
+
+  /**
+   * A coat that was noted with one load and looks like another.
+   *
+   * @param load the one that would fit
+   * @param foretold how far, in CIEDE2000, the others foretell it off with the load noted
+   */
+  public record OtherLoad(CoatFit coat, double load, double foretold) {}
 }

@@ -65,6 +65,11 @@ public record Swatch(
         loadDoubt);
   }
 
+  /** The same swatch if the whole load is {@code factor} times what was noted. */
+  Swatch loaded(double factor) {
+    return new Swatch(name, paints(factor), reading, ground, loadDoubt);
+  }
+
   /** Its paints if the whole load is {@code factor} times what was noted. */
   List<PaintLoad> paints(double factor) {
     return paints.stream().map(p -> new PaintLoad(p.paint(), p.load() * factor)).toList();

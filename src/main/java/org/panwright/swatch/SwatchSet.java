@@ -28,6 +28,13 @@ public record SwatchSet(List<Swatch> swatches) {
     return new SwatchSet(swatches.stream().map(Swatch::byColour).toList());
   }
 
+  /** The set with another swatch in the place of one. */
+  SwatchSet with(int index, Swatch changed) {
+    List<Swatch> all = new ArrayList<>(swatches);
+    all.set(index, changed);
+    return new SwatchSet(all);
+  }
+
   /** The set without one swatch. */
   SwatchSet without(int index) {
     List<Swatch> rest = new ArrayList<>(swatches);

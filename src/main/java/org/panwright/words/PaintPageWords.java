@@ -52,6 +52,10 @@ public final class PaintPageWords {
   public static final String COLOUR_HINT = "L* a* b* such as 42 18 -50, or #2b3f8f";
   public static final String COLOUR_WRONG =
       "Type L* (0–100), a* and b* with blanks between them, or # and six digits 0–f.";
+  public static final String LOAD_FIELD = "Load, if you know it";
+  public static final String LOAD_HINT = "1 is full strength; 0.25 a quarter of that paint";
+  public static final String LOAD_WRONG =
+      "Type a number above 0 and up to 20, or nothing if you do not know.";
   public static final String KEEP = "Keep it";
   public static final String LOAD_TITLE = "Readings in this file";
   public static final String LOAD_FILE = "Load readings";
@@ -155,7 +159,9 @@ public final class PaintPageWords {
     return coats == 1 ? "1 swatch" : coats + " swatches";
   }
 
-  /** What was learnt, the coat to look at again, and what cannot be shown as it was read. */
+  /**
+   * What was learnt, the coat or load to look at again, and what cannot be shown as it was read.
+   */
   public static String learnt(PaintFitReport report) {
     double worst =
         report.coats().stream().mapToDouble(PaintFitReport.CoatFit::ciede2000).max().orElse(0);
@@ -165,14 +171,20 @@ public final class PaintPageWords {
             "Learnt from %s; the farthest is off by ΔE00 %.1f.",
             coats(report.coats().size()),
             worst);
-    String odd = report.odd().map(o -> " " + odd(o)).orElse("");
+    String odd =
+        report
+            .odd()
+            .filter(o -> report.doubted().filter(d -> d.coat().equals(o.coat())).isEmpty())
+            .map(o -> " " + odd(o))
+            .orElse("");
+    String load = report.doubted().map(d -> " " + doubted(d)).orElse("");
     String unused =
         report.unused().isEmpty()
             ? ""
             : " %s left out: the paint mixed into it is not on the shelf."
                 .formatted(coats(report.unused().size()));
     String dark = SwatchWords.tooDark(report.tooDark()).map(told -> " " + told).orElse("");
-    return text + odd + unused + dark;
+    return text + odd + load + unused + dark;
   }
 
   /** A coat that disagrees with the others: which, by how much, what it may be. */
@@ -184,6 +196,22 @@ public final class PaintPageWords {
             + " place.",
         coat(odd.coat().coat()),
         odd.foretold());
+  }
+
+  /** A coat whose noted load disagrees with the others: which, and the load that would fit. */
+  public static String doubted(PaintFitReport.OtherLoad doubted) {
+    return String.format(
+        Locale.ROOT,
+        "Look at this load again: %s. Beside the others it looks like a load of %.2g; with the one"
+            + " noted they foretell another colour (ΔE00 %.0f away).",
+        coat(doubted.coat().coat()),
+        doubted.load(),
+        doubted.foretold());
+  }
+
+  /** Takes the load that would fit. */
+  public static String takeLoad(double load) {
+    return String.format(Locale.ROOT, "Note %.2g and learn again", load);
   }
 
   /** Why nothing could be learnt. */

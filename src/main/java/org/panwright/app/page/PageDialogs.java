@@ -3,6 +3,8 @@ package org.panwright.app.page;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
@@ -14,8 +16,10 @@ import org.panwright.app.dialogs.Form;
 import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.Swatches;
+import org.panwright.app.fx.TypedNumber;
 import org.panwright.colour.Lab;
 import org.panwright.paint.CoatReading;
+import org.panwright.paint.PaintedCoat;
 import org.panwright.swatch.ReadingFile;
 import org.panwright.words.PaintPageWords;
 
@@ -39,7 +43,7 @@ final class PageDialogs {
   private final PageModel model;
   private final Dialogs dialogs;
 
-  private record Typed(CoatRole role, Lab lab) {}
+  private record Typed(CoatRole role, Lab lab, OptionalDouble load) {}
 
   PageDialogs(PageModel model, Dialogs dialogs) {
     this.model = model;
@@ -53,6 +57,10 @@ final class PageDialogs {
     colour.setPromptText(PaintPageWords.COLOUR_HINT);
     colour.setId("typed-colour");
     ObservableValue<Optional<Lab>> lab = colour.textProperty().map(TypedColour::read);
+    TextField load = new TextField();
+    load.setPromptText(PaintPageWords.LOAD_HINT);
+    load.setId("typed-load");
+    ObservableValue<Boolean> loadFits = load.textProperty().map(PageDialogs::isLoad);
     Rectangle preview = new Rectangle(120, 36);
     preview.fillProperty().bind(lab.map(c -> c.map(Swatches::color).orElse(null)));
     FormGrid form = new FormGrid();
@@ -62,6 +70,10 @@ final class PageDialogs {
         colour,
         lab.map(
             c -> c.isPresent() || colour.getText().isBlank() ? "" : PaintPageWords.COLOUR_WRONG));
+    form.row(
+        PaintPageWords.LOAD_FIELD,
+        load,
+        loadFits.map(fits -> fits ? "" : PaintPageWords.LOAD_WRONG));
     VBox content = new VBox(12, form, preview);
     content.setPrefWidth(430);
     dialogs
@@ -70,10 +82,26 @@ final class PageDialogs {
                 PaintPageWords.TYPE_TITLE,
                 content,
                 PaintPageWords.KEEP,
-                lab.map(Optional::isPresent),
-                () -> new Typed(role.getValue(), lab.getValue().orElseThrow()),
+                Bindings.createBooleanBinding(
+                    () -> lab.getValue().isPresent() && loadFits.getValue(), lab, loadFits),
+                () ->
+                    new Typed(
+                        role.getValue(),
+                        lab.getValue().orElseThrow(),
+                        TypedNumber.read(load.getText())),
                 colour))
-        .ifPresent(typed -> model.keepTyped(typed.role(), new CoatReading.OfColour(typed.lab())));
+        .ifPresent(
+            typed ->
+                model.keepTyped(typed.role(), new CoatReading.OfColour(typed.lab()), typed.load()));
+  }
+
+  /** Whether a text is a load, or nothing. */
+  private static boolean isLoad(String text) {
+    OptionalDouble load = TypedNumber.read(text);
+    return text.isBlank()
+        || (load.isPresent()
+            && load.getAsDouble() > 0
+            && load.getAsDouble() <= PaintedCoat.MOST_LOAD);
   }
 
   /** Asks for a file, then what its rows are, and keeps them. */

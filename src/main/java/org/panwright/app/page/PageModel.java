@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -54,6 +55,8 @@ public final class PageModel {
   private final ReadOnlyObjectWrapper<Optional<PaintPage>> page =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<Optional<PaintFitReport.OtherLoad>> doubted =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
   private String paintId = "";
   private boolean settled;
 
@@ -97,6 +100,11 @@ public final class PageModel {
     return remark.getReadOnlyProperty();
   }
 
+  /** The coat whose noted load the last learning doubts; empty once anything is changed. */
+  ReadOnlyObjectProperty<Optional<PaintFitReport.OtherLoad>> doubtedProperty() {
+    return doubted.getReadOnlyProperty();
+  }
+
   /** Whether the page shown is of the kit as it is now. */
   public boolean isSettled() {
     return settled;
@@ -122,9 +130,10 @@ public final class PageModel {
     }
   }
 
-  /** Keeps one coat typed by hand. */
-  void keepTyped(CoatRole role, CoatReading reading) {
+  /** Keeps one coat typed by hand, with its load if the painter knows it. */
+  void keepTyped(CoatRole role, CoatReading reading, OptionalDouble load) {
     role.coat(book().freshId(), reading)
+        .map(coat -> load.isPresent() ? coat.withLoad(load.getAsDouble()) : coat)
         .ifPresent(
             coat -> keep(List.of(coat.withOrigin(today.get(), PaintPageWords.TYPED_SOURCE))));
   }
@@ -166,7 +175,20 @@ public final class PageModel {
 
   /** Fits the paint to the coats kept with it, and uses what comes out. */
   void learn() {
-    Kit kit = session.kit();
+    learn(new SwatchEdit.RecordSwatches(Map.of()));
+  }
+
+  /** Notes the load that would fit the coat whose own is doubted, and learns again, in one step. */
+  void takeLoad() {
+    doubted
+        .get()
+        .map(found -> found.coat().coat().withLoad(found.load()))
+        .ifPresent(coat -> learn(new SwatchEdit.RecordSwatches(Map.of(paintId, List.of(coat)))));
+  }
+
+  private void learn(SwatchEdit.RecordSwatches first) {
+    Kit before = session.kit();
+    Kit kit = first.apply(before);
     String id = paintId;
     remark.set(PaintPageWords.LEARNING);
     learning.request(
@@ -181,22 +203,27 @@ public final class PageModel {
         },
         learnt -> {
           remark.set(learnt.refusal());
-          learnt.report().filter(report -> session.kit().equals(kit)).ifPresent(this::use);
+          learnt
+              .report()
+              .filter(report -> session.kit().equals(before))
+              .ifPresent(report -> use(first, report));
         },
         failures);
   }
 
-  private void use(PaintFitReport report) {
+  private void use(SwatchEdit.RecordSwatches first, PaintFitReport report) {
     Map<String, Optional<Optics>> optics = new LinkedHashMap<>();
     report.optics().forEach((id, found) -> optics.put(id, Optional.of(found)));
-    session.perform(
+    SwatchEdit.UseOptics learnt =
         new SwatchEdit.UseOptics(
             optics,
             new OpticsOrigin(
                 Optional.of(today.get()),
                 OpticsOrigin.Reason.FITTED,
-                PaintPageWords.coats(report.coats().size()))));
+                PaintPageWords.coats(report.coats().size())));
+    session.perform(first.coats().isEmpty() ? learnt : new SwatchEdit.LearnPaints(first, learnt));
     remark.set(PaintPageWords.learnt(report));
+    doubted.set(report.doubted());
   }
 
   /** Reads a file of readings off the JavaFX thread; what is wrong with it becomes the remark. */
@@ -243,6 +270,7 @@ public final class PageModel {
   }
 
   private void refresh() {
+    doubted.set(Optional.empty());
     Kit kit = session.kit();
     Optional<Paint> paint = kit.shelf().find(paintId);
     if (paint.isEmpty()) {

@@ -34,6 +34,7 @@ public final class PageView extends HBox {
   private final Label badge = new Label();
   private final Label trust = Sentence.of("");
   private final Label remark = Sentence.of("");
+  private final Button takeLoad = new Button();
   private final Label sides = Sentence.of(PaintPageWords.SIDES);
   private final VBox coats = new VBox();
   private final Button learn = new Button(PaintPageWords.LEARN);
@@ -69,6 +70,16 @@ public final class PageView extends HBox {
     remark.getStyleClass().add("remark");
     remark.textProperty().bind(model.remarkProperty());
     remark.managedProperty().bind(model.remarkProperty().isNotEmpty());
+    takeLoad.setId("take-load");
+    takeLoad.setOnAction(event -> model.takeLoad());
+    takeLoad
+        .textProperty()
+        .bind(
+            model
+                .doubtedProperty()
+                .map(found -> found.map(d -> PaintPageWords.takeLoad(d.load())).orElse("")));
+    takeLoad.visibleProperty().bind(takeLoad.textProperty().isNotEmpty());
+    takeLoad.managedProperty().bind(takeLoad.visibleProperty());
     Button type = new Button(PaintPageWords.TYPE);
     type.setOnAction(event -> questions.type());
     Button load = new Button(PaintPageWords.LOAD);
@@ -93,6 +104,7 @@ public final class PageView extends HBox {
             heading(PaintPageWords.SWATCHES),
             buttons,
             remark,
+            takeLoad,
             sides,
             coats);
     BuiltLater right = new BuiltLater(later, () -> column(right()));

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +17,9 @@ import org.panwright.app.Session;
 import org.panwright.app.Sessions;
 import org.panwright.app.ThreePaintKit;
 import org.panwright.colour.Lab;
+import org.panwright.colour.Spectrum;
 import org.panwright.kit.Edit;
+import org.panwright.kit.Kit;
 import org.panwright.paint.CoatReading;
 import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.OpticsSource;
@@ -58,8 +61,8 @@ class PageModelTest {
   void typedSwatchesAreLearntFromAndThereIsAWayBack() {
     model.choose("blue");
     Paint before = page().paint();
-    model.keepTyped(CoatRole.FULL, FULL);
-    model.keepTyped(CoatRole.WASH, WASH);
+    model.keepTyped(CoatRole.FULL, FULL, OptionalDouble.empty());
+    model.keepTyped(CoatRole.WASH, WASH, OptionalDouble.empty());
     assertThat(page().coats()).hasSize(2).allSatisfy(line -> assertThat(line.fit()).isPresent());
     assertThat(page().paint().measured()).isEqualTo(before.measured());
 
@@ -81,8 +84,9 @@ class PageModelTest {
   @Test
   void aSwatchDarkerThanCanBeShownIsToldOf() {
     model.choose("blue");
-    model.keepTyped(CoatRole.FULL, new CoatReading.OfColour(new Lab(16, 3, -8)));
-    model.keepTyped(CoatRole.WASH, WASH);
+    model.keepTyped(
+        CoatRole.FULL, new CoatReading.OfColour(new Lab(16, 3, -8)), OptionalDouble.empty());
+    model.keepTyped(CoatRole.WASH, WASH, OptionalDouble.empty());
 
     model.learn();
 
@@ -92,17 +96,51 @@ class PageModelTest {
     assertThat(page().coats().get(0).coat().dry().lab()).isEqualTo(new Lab(16, 3, -8));
   }
 
+  /**
+   * Coats of one paint in four loads by Beer's law over the paper, of which one is noted double.
+   */
+  @Test
+  void aLoadNotedWrongIsToldWithTheOneThatFitsAndTakenInOneStep() {
+    model.choose("blue");
+    double[] painted = {0.1, 0.25, 0.6, 1};
+    double[] noted = {0.1, 0.5, 0.6, 1};
+    for (int i = 0; i < painted.length; i++) {
+      double load = painted[i];
+      Spectrum seen =
+          Spectrum.ofWavelengths(
+              nm -> 0.03 + 0.8 * Math.exp(-3 * load * Math.exp(-Math.pow((nm - 610) / 70.0, 2))));
+      model.keepTyped(CoatRole.COAT, new CoatReading.OfSpectrum(seen), OptionalDouble.of(noted[i]));
+    }
+    assertThat(page().coats().get(1).coat().load()).hasValue(0.5);
+
+    model.learn();
+    assertThat(model.remarkProperty().get())
+        .contains("Look at this load again: coat of load 0.50.")
+        .contains("looks like a load of 0.2")
+        .doesNotContain("Look at this coat again");
+    Kit doubted = session.kit();
+
+    model.takeLoad();
+    assertThat(page().coats().get(1).coat().load().orElseThrow()).isBetween(0.2, 0.3);
+    assertThat(model.doubtedProperty().get()).isEmpty();
+    assertThat(model.remarkProperty().get()).startsWith("Learnt from 4 swatches");
+    session.undo();
+    assertThat(session.kit()).isEqualTo(doubted);
+    model.takeLoad();
+    assertThat(session.kit()).isEqualTo(doubted);
+  }
+
   @Test
   void aSwatchCanBeTakenOffAgain() {
-    model.keepTyped(CoatRole.FULL, FULL);
+    model.keepTyped(CoatRole.FULL, FULL, OptionalDouble.empty());
     model.remove(page().coats().get(0).coat().id());
     assertThat(page().coats()).isEmpty();
   }
 
   @Test
   void nothingLearntIsSaidWithTheReason() {
-    model.keepTyped(CoatRole.FULL, FULL);
-    model.keepTyped(CoatRole.WASH, FULL);
+    model.keepTyped(CoatRole.FULL, FULL, OptionalDouble.empty());
+    model.keepTyped(CoatRole.WASH, FULL, OptionalDouble.empty());
     Paint before = page().paint();
     model.learn();
     assertThat(model.remarkProperty().get()).contains("same colour");
