@@ -98,6 +98,9 @@ public final class ChartReadingWords {
   /** After leaving off learning. */
   public static final String CANCELLED = "Cancelled: nothing was learnt.";
 
+  /** One cell in so many is not one slip of the brush any more. */
+  private static final int MANY = 10;
+
   private ChartReadingWords() {}
 
   /** What the cells of a chart hold. */
@@ -106,8 +109,8 @@ public final class ChartReadingWords {
       case SQUARE -> "every pair twice, equal strength";
       case LOWER_TRIANGLE -> "every pair once, lower left half";
       case UPPER_TRIANGLE -> "every pair once, upper right half";
-      case ROW_LEADS -> "every pair twice, the row's paint leads";
-      case COLUMN_LEADS -> "every pair twice, the column's leads";
+      case ROW_LEADS -> "every pair twice, row leads";
+      case COLUMN_LEADS -> "every pair twice, column leads";
       case THICK_AND_THIN -> "thick above the diagonal, thin below";
       case ONE_EACH -> "one paint alone in each cell";
     };
@@ -204,14 +207,29 @@ public final class ChartReadingWords {
     return rows ? "Exchange these rows" : "Exchange these columns";
   }
 
-  /** How many cells agree. */
+  /** How many cells agree; where many do not, what to look at before blaming the cells. */
   public static String summary(int cells, int odd) {
     if (odd == 0) {
       return cells == 1 ? "The one cell agrees." : "All %d cells agree.".formatted(cells);
     }
-    return odd == 1
-        ? "One of %d cells disagrees and is left out:".formatted(cells)
-        : "%d of %d cells disagree and are left out:".formatted(odd, cells);
+    String told =
+        odd == 1
+            ? "One of %d cells disagrees and is left out:".formatted(cells)
+            : "%d of %d cells disagree and are left out:".formatted(odd, cells);
+    return odd * MANY < cells || odd < 3
+        ? told
+        : "Where so many disagree, first check the corners, the paints named and whose paint leads."
+              + " "
+            + told;
+  }
+
+  /** Cells left out as the picture cannot hold their colour. */
+  public static String beyond(int cells) {
+    return cells == 1
+        ? "One cell, struck through, is more vivid than the picture can hold, so nothing is learnt"
+            + " from it."
+        : "%d cells, struck through, are more vivid than the picture can hold, so nothing is learnt from them."
+            .formatted(cells);
   }
 
   /** What is going on, by its name. */

@@ -78,6 +78,7 @@ final class ChartForm extends VBox {
                       ? plan.withCount(false, now, model.paints())
                       : plan.withAcross(now));
             });
+    same.setWrapText(true);
     same.setOnAction(event -> say(model.planProperty().get().withSameColumns(same.isSelected())));
   }
 

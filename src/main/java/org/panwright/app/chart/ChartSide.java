@@ -150,6 +150,10 @@ public final class ChartSide implements ReadingWay {
       link.setOnAction(event -> model.pick(cell.reading().row(), cell.reading().column()));
       remarks.getChildren().add(link);
     }
+    int beyond = (int) state.cells().stream().filter(ChartCell::isBeyondPicture).count();
+    if (beyond > 0) {
+      remarks.getChildren().add(Sentence.of(ChartReadingWords.beyond(beyond)));
+    }
     remarks.setVisible(!remarks.getChildren().isEmpty());
   }
 
