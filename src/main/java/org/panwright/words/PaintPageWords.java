@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.panwright.paint.Admixture;
 import org.panwright.paint.DryingShift;
@@ -89,6 +90,15 @@ public final class PaintPageWords {
 
   /** What a coat is, for example "wash over paper, scan.png". */
   public static String coat(PaintedCoat coat) {
+    return coat(coat, Optional.empty());
+  }
+
+  /**
+   * The same.
+   *
+   * @param other the name of a paint of the shelf mixed into it, if one is
+   */
+  private static String coat(PaintedCoat coat, Optional<String> other) {
     String strength =
         switch (coat.strength()) {
           case FULL -> "full strength";
@@ -99,17 +109,17 @@ public final class PaintPageWords {
         coat.load().isPresent()
             ? String.format(Locale.ROOT, " of load %.2g", coat.load().getAsDouble())
             : "";
-    String other = coat.mixedWith().map(PaintPageWords::with).orElse("");
+    String mixed = coat.mixedWith().map(part -> with(part, other)).orElse("");
     String ground = coat.over() == Ground.BLACK_LINE ? " over a black line" : "";
-    return strength + load + other + ground;
+    return strength + load + mixed + ground;
   }
 
-  private static String with(Admixture other) {
+  private static String with(Admixture other, Optional<String> name) {
     String what =
         switch (other.kind()) {
           case WHITE -> "white";
           case BLACK -> "black";
-          case PAINT -> "another paint";
+          case PAINT -> name.orElse("another paint");
         };
     return other.share() == 0.5
         ? " 1:1 with " + what
@@ -189,12 +199,32 @@ public final class PaintPageWords {
 
   /** A coat that disagrees with the others: which, by how much, what it may be. */
   public static String odd(PaintFitReport.Odd odd) {
+    return oddCoat(coat(odd.coat().coat()), odd);
+  }
+
+  /**
+   * The same where coats of several paints are on view.
+   *
+   * @param names the name of a paint of the shelf by its id
+   */
+  public static String odd(PaintFitReport.Odd odd, Function<String, Optional<String>> names) {
+    PaintedCoat coat = odd.coat().coat();
+    Optional<String> other =
+        coat.mixedWith()
+            .filter(part -> part.kind() == Admixture.Kind.PAINT)
+            .map(Admixture::paintId)
+            .flatMap(names);
+    String paint = names.apply(odd.coat().paintId()).map(name -> name + ", ").orElse("");
+    return oddCoat(paint + coat(coat, other), odd);
+  }
+
+  private static String oddCoat(String which, PaintFitReport.Odd odd) {
     return String.format(
         Locale.ROOT,
         "Look at this coat again: %s. The others foretell another colour (ΔE00 %.0f away). It may"
             + " be another paint, have picked up colour from the brush, or be read at the wrong"
             + " place.",
-        coat(odd.coat().coat()),
+        which,
         odd.foretold());
   }
 

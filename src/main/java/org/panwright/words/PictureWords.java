@@ -64,6 +64,11 @@ public final class PictureWords {
     throw new IllegalArgumentException("no words for " + fault);
   }
 
+  /** After why a file cannot be read: which picture is still there. */
+  public static String stays(String file) {
+    return "What you see is still %s.".formatted(file);
+  }
+
   /** Why nothing can be read off a picture, and what to do. */
   public static String sentence(ReadingFault fault) {
     if (fault instanceof ReadingFault.NoArea) {
@@ -81,6 +86,10 @@ public final class PictureWords {
       return "No bare paper can be made out between the patches, so the light cannot be taken out."
           + " Check the corners, or take the picture again with bare paper round every"
           + " patch.";
+    }
+    if (fault instanceof ReadingFault.PaperTooColoured coloured) {
+      return "What should be bare paper is strongly coloured (chroma %.0f): paint covers it, or the light is too coloured to be taken out. Check the corners, or take the picture again in daylight with bare paper round every patch."
+          .formatted(coloured.chroma());
     }
     if (fault instanceof ReadingFault.NothingPainted) {
       return "All patches look like bare paper. Check the corners, or paint the sheet first.";

@@ -1,6 +1,8 @@
 package org.panwright.words;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.panwright.swatch.FitRefusal;
 import org.panwright.swatch.sheet.PatchKind;
 import org.panwright.swatch.sheet.ReadingFault;
@@ -188,6 +190,24 @@ public final class SwatchesWords {
             + " paint of each row to use it."
         : "%d of %d rows name a paint that is not on this shelf. Choose its paint or leave the row out."
             .formatted(rows, all);
+  }
+
+  /**
+   * Rows whose patches all have one colour.
+   *
+   * @param rows their numbers from 1
+   */
+  public static String alike(List<Integer> rows, int all) {
+    String where =
+        rows.size() == all
+            ? "In every row all patches"
+            : "All patches of %s %s"
+                .formatted(
+                    rows.size() == 1 ? "row" : "rows",
+                    rows.stream().map(String::valueOf).collect(Collectors.joining(", ")));
+    return where
+        + " have the same colour, so they cannot be full strength, a wash and mixes with white and"
+        + " black. Paint them again, or leave such rows out; what is learnt from them is wrong.";
   }
 
   /** Two rows look exchanged. */

@@ -21,6 +21,7 @@ import org.panwright.app.swatches.Learning;
 import org.panwright.app.swatches.PatchChip;
 import org.panwright.app.swatches.PictureModel;
 import org.panwright.app.swatches.SheetChoices;
+import org.panwright.app.swatches.SheetRemarks;
 import org.panwright.app.swatches.ShownPicture;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
@@ -244,7 +245,7 @@ public final class SpotsModel {
         stage);
   }
 
-  private static List<String> remarks(SpotsReading r, Optional<PaintFitReport> fit) {
+  private List<String> remarks(SpotsReading r, Optional<PaintFitReport> fit) {
     List<String> remarks = new ArrayList<>();
     r.notes().forEach(note -> remarks.add(PictureWords.sentence(note)));
     HeldRemarks held = new HeldRemarks();
@@ -253,6 +254,7 @@ public final class SpotsModel {
       r.patches().get(i).ifPresent(patch -> held.add(place, patch));
     }
     remarks.addAll(held.sentences());
+    SheetRemarks.odd(session.kit(), fit).ifPresent(remarks::add);
     fit.flatMap(f -> SwatchWords.tooDark(f.tooDark())).ifPresent(remarks::add);
     return remarks;
   }

@@ -97,6 +97,9 @@ public final class PictureModel {
   private Outcome read(Path file, String name, BooleanSupplier stopped) {
     try {
       Picture read = PictureFile.read(file, Latest.telling(stopped, home, progress::set), stopped);
+      if (read.isGrey()) {
+        throw new PictureFaultException(new PictureFault.Grey());
+      }
       Optional<FoundSheet> sheet = SheetFinder.find(read);
       return new Outcome(
           Optional.of(ShownPicture.of(name, read, stopped)), sheet, Optional.empty());
@@ -110,7 +113,9 @@ public final class PictureModel {
     home.execute(
         () -> {
           if (!stopped.getAsBoolean()) {
-            problem.set(PictureWords.sentence(name, fault));
+            String stays =
+                picture.get().map(shown -> " " + PictureWords.stays(shown.name())).orElse("");
+            problem.set(PictureWords.sentence(name, fault) + stays);
           }
         });
   }

@@ -15,12 +15,13 @@ import org.panwright.swatch.sheet.RowCheck;
 import org.panwright.swatch.sheet.RowReading;
 import org.panwright.swatch.sheet.SheetReading;
 import org.panwright.swatch.sheet.SwappedRows;
+import org.panwright.words.PaintPageWords;
 import org.panwright.words.PictureWords;
 import org.panwright.words.SwatchWords;
 import org.panwright.words.SwatchesWords;
 
 /** Sentences about a read sheet: its picture, its rows, its paints. */
-final class SheetRemarks {
+public final class SheetRemarks {
   private SheetRemarks() {}
 
   static List<String> of(
@@ -39,6 +40,7 @@ final class SheetRemarks {
     if (foreign > 0) {
       remarks.add(SwatchesWords.foreign((int) foreign, rows.size()));
     }
+    reading.flatMap(page -> alike(rows, page)).ifPresent(remarks::add);
     swapped.ifPresent(
         s ->
             remarks.add(
@@ -50,10 +52,31 @@ final class SheetRemarks {
     if (choices.wet() && reading.isPresent()) {
       remarks.add(SwatchesWords.wet(wet.values().stream().mapToInt(List::size).sum()));
     }
+    odd(kit, report).ifPresent(remarks::add);
     report.flatMap(r -> SwatchWords.tooDark(r.tooDark())).ifPresent(remarks::add);
     reading.ifPresent(page -> page.notes().forEach(n -> remarks.add(PictureWords.sentence(n))));
     remarks.addAll(held(rows));
     return remarks;
+  }
+
+  /** The coat that disagrees with the rest, in a sentence, if one does. */
+  public static Optional<String> odd(Kit kit, Optional<PaintFitReport> report) {
+    return report
+        .flatMap(PaintFitReport::odd)
+        .map(odd -> PaintPageWords.odd(odd, id -> kit.shelf().find(id).map(Paint::name)));
+  }
+
+  private static Optional<String> alike(List<SheetRow> rows, SheetReading page) {
+    List<Integer> alike =
+        rows.stream()
+            .filter(row -> row.paintId().isPresent())
+            .map(SheetRow::reading)
+            .filter(row -> RowCheck.isAllAlike(row, page.paper()))
+            .map(row -> row.row() + 1)
+            .toList();
+    return alike.isEmpty()
+        ? Optional.empty()
+        : Optional.of(SwatchesWords.alike(alike, rows.size()));
   }
 
   private static List<String> held(List<SheetRow> rows) {

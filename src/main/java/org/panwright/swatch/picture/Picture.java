@@ -11,6 +11,9 @@ import org.panwright.colour.LinearSrgb;
 public final class Picture {
   private static final double FULL = 65535;
 
+  /** Three of 255 steps. */
+  private static final int ROUNDED = 3 * 257;
+
   private final int width;
   private final int height;
   private final short[] samples;
@@ -69,6 +72,19 @@ public final class Picture {
   /** The share of pixels that were not opaque, 0..1; white lies beneath them. */
   public double transparent() {
     return transparent;
+  }
+
+  /** Whether red, green and blue differ nowhere by more than rounding: grey saved as colours. */
+  public boolean isGrey() {
+    for (int at = 0; at < samples.length; at += 3) {
+      int red = samples[at] & 0xffff;
+      int green = samples[at + 1] & 0xffff;
+      int blue = samples[at + 2] & 0xffff;
+      if (Math.max(red, Math.max(green, blue)) - Math.min(red, Math.min(green, blue)) > ROUNDED) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether a place lies on a pixel. */

@@ -14,6 +14,9 @@ public sealed interface ReadingFault {
   /** Too few of the bare spots agree on any colour that could be paper. */
   record NoBarePaper() implements ReadingFault {}
 
+  /** What should be bare paper is far more coloured than a lamp makes it: its chroma C*ab. */
+  record PaperTooColoured(double chroma) implements ReadingFault {}
+
   /** No patch differs from the paper. */
   record NothingPainted() implements ReadingFault {}
 }

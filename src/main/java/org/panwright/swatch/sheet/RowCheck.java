@@ -15,7 +15,28 @@ public final class RowCheck {
   private static final double[] LOADS = {1, 0.25};
   private static final PatchKind[] ALONE = {PatchKind.FULL, PatchKind.WASH};
 
+  private static final int FEW = 3;
+  private static final double ALIKE = 3;
+
   private RowCheck() {}
+
+  /**
+   * Whether the painted patches of a row, three or more, all have one colour, within {@value
+   * #ALIKE} in CIEDE2000. A paint alone, a wash of it and its mix with black never have.
+   *
+   * @param paper bare; patches as bare as it are not counted
+   */
+  public static boolean isAllAlike(RowReading row, Lab paper) {
+    List<Lab> painted =
+        row.onPaper().values().stream()
+            .map(PatchReading::lab)
+            .filter(lab -> Difference.ciede2000(lab, paper) >= 2)
+            .toList();
+    return painted.size() >= FEW
+        && painted.stream()
+            .allMatch(
+                one -> painted.stream().allMatch(two -> Difference.ciede2000(one, two) < ALIKE));
+  }
 
   /**
    * The two rows that look exchanged, if two do; judged by what is known of the paints so far.

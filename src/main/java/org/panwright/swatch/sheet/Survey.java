@@ -20,6 +20,7 @@ public final class Survey {
   private static final double LEAST_USED = 0.4;
   private static final double MOST_SPREAD = 0.25;
   private static final double DARKEST_PAPER = 0.02;
+  private static final double MOST_CHROMA = 80;
 
   private final SpotReader reader;
   private final PaperCorrection correction;
@@ -64,6 +65,10 @@ public final class Survey {
         spots.stream().mapToDouble(s -> field.at(s.middle()).toXyzD65().y()).max().orElseThrow();
     if (field.used() < LEAST_USED || field.spread() > MOST_SPREAD || brightest < DARKEST_PAPER) {
       throw new ReadingFaultException(new ReadingFault.NoBarePaper());
+    }
+    double chroma = SurveyNotes.chroma(spots, field);
+    if (chroma > MOST_CHROMA) {
+      throw new ReadingFaultException(new ReadingFault.PaperTooColoured(chroma));
     }
     Optional<Lab> byCard = card.flatMap(c -> paperByCard(reader, field, c));
     Lab paper = byCard.orElse(paperColour);

@@ -21,6 +21,26 @@ final class SurveyNotes {
 
   private SurveyNotes() {}
 
+  /**
+   * How coloured the paper is in the picture, as C*ab at a luminance of 0.8. Uncorrected light of
+   * CIE illuminant A (x 0.4476, y 0.4075) makes white paper 62.
+   */
+  static double chroma(List<SpotColour> bare, PaperField field) {
+    Xyz mean = mean(bare, field);
+    return mean.times(0.8 / mean.y()).toLab(Light.D65.white()).chroma();
+  }
+
+  private static Xyz mean(List<SpotColour> bare, PaperField field) {
+    LinearSrgb sum = new LinearSrgb(0, 0, 0);
+    for (SpotColour spot : bare) {
+      LinearSrgb paper = field.at(spot.middle());
+      sum =
+          new LinearSrgb(
+              sum.red() + paper.red(), sum.green() + paper.green(), sum.blue() + paper.blue());
+    }
+    return sum.toXyzD65().times(1.0 / bare.size());
+  }
+
   static List<ReadingNote> of(
       Picture picture, List<SpotColour> bare, PaperField field, double pixelsPerMm) {
     List<ReadingNote> notes = new ArrayList<>();
@@ -31,26 +51,22 @@ final class SurveyNotes {
     double brightest = 0;
     double darkest = Double.POSITIVE_INFINITY;
     double grain = 0;
-    LinearSrgb sum = new LinearSrgb(0, 0, 0);
     for (SpotColour spot : bare) {
       LinearSrgb paper = field.at(spot.middle());
       double y = paper.toXyzD65().y();
       brightest = Math.max(brightest, y);
       darkest = Math.min(darkest, y);
       grain += 100 * spot.grain() / bare.size();
-      sum =
-          new LinearSrgb(
-              sum.red() + paper.red(), sum.green() + paper.green(), sum.blue() + paper.blue());
     }
-    Xyz mean = sum.toXyzD65().times(1.0 / bare.size());
-    double lightness = 255 * Srgb.encode(Math.max(0, Math.min(1, mean.y())));
+    double light = mean(bare, field).y();
+    double lightness = 255 * Srgb.encode(Math.max(0, Math.min(1, light)));
     if (lightness < LEAST_LIGHTNESS) {
       notes.add(new ReadingNote.TooDark(lightness));
     }
     if (grain > MOST_GRAIN) {
       notes.add(new ReadingNote.Noisy(grain));
     }
-    double chroma = mean.times(0.8 / mean.y()).toLab(Light.D65.white()).chroma();
+    double chroma = chroma(bare, field);
     if (chroma > MOST_CHROMA) {
       notes.add(new ReadingNote.ColouredLight(chroma));
     }

@@ -68,7 +68,8 @@ class BadPicturesWindowTest {
       assertThat(robot.lookup("#picture-problem").queryLabeled().isVisible()).isTrue();
       assertThat(robot.lookup("#picture-problem").queryLabeled().getText())
           .startsWith(bad.getKey())
-          .contains(bad.getValue());
+          .contains(bad.getValue())
+          .endsWith("What you see is still poor.jpg.");
       assertThat(desks.pictures.pictureProperty().get()).isSameAs(shown);
       assertThat(desks.sheet.stateProperty().get()).isEqualTo(read);
     }
@@ -110,6 +111,12 @@ class BadPicturesWindowTest {
             0.9);
     byte[] bytes = Files.readAllBytes(whole);
     put(files, "cut.jpg", Arrays.copyOf(bytes, bytes.length * 2 / 3), "is damaged or cut short");
+    BufferedImage grey = new BufferedImage(60, 60, BufferedImage.TYPE_INT_RGB);
+    for (int i = 0; i < 60; i++) {
+      grey.setRGB(i, i, 0x010101 * 4 * i);
+    }
+    put(files, "grey.jpg", new byte[0], "is grey: it holds no colours to read");
+    SimulatedCamera.saveJpeg(grey, folder.resolve("grey.jpg"), 0.9);
     files.put("gone.jpg", "cannot be opened. Check that it is still there");
     return files;
   }

@@ -122,6 +122,47 @@ class SheetModelTest {
     assertThat(told).extracting(SheetState::stage).containsExactly(Learning.Stage.DONE);
   }
 
+  /** The yellow's tint was painted with the orange red instead. */
+  @Test
+  void theCoatThatDisagreesWithTheRestIsNamedWithItsPaint() {
+    PaintedPage page = Sheets.painted(SheetFormat.A4, PAINTS);
+    Zone tint =
+        PaintedPage.outlines(Sheets.papers(SheetFormat.A4).sheets().get(0))
+            .get(4 * PAINTS.indexOf("yellow") + PatchKind.TINT.ordinal());
+    page.paint(tint, List.of(new PaintLoad("orange red", 0.5), new PaintLoad("white", 0.5)));
+
+    desks.pictures.open(
+        SimulatedCamera.scanner(900, 1270).save(page, folder.resolve("contaminated.jpg")));
+
+    assertThat(sheet.stateProperty().get().remarks())
+        .anyMatch(
+            said ->
+                said.startsWith("Look at this coat again: yellow, full strength 1:1 with white."));
+    desks.pictures.open(photo);
+    assertThat(sheet.stateProperty().get().remarks())
+        .noneMatch(said -> said.startsWith("Look at this coat again"));
+  }
+
+  /** Row 3 was painted with one wash throughout. */
+  @Test
+  void aRowWhosePatchesAreAllAlikeIsNamedUntilItIsLeftOut() {
+    PaintedPage page = Sheets.painted(SheetFormat.A4, PAINTS);
+    int row = PAINTS.indexOf("yellow");
+    for (int i = 0; i < 4; i++) {
+      Zone patch =
+          PaintedPage.outlines(Sheets.papers(SheetFormat.A4).sheets().get(0)).get(4 * row + i);
+      page.paint(patch, List.of(new PaintLoad("yellow", 0.5)));
+    }
+
+    desks.pictures.open(SimulatedCamera.scanner(900, 1270).save(page, folder.resolve("alike.jpg")));
+
+    assertThat(sheet.stateProperty().get().remarks())
+        .anyMatch(said -> said.startsWith("All patches of row 3 have the same colour"));
+    sheet.say(row, Optional.empty());
+    assertThat(sheet.stateProperty().get().remarks())
+        .noneMatch(said -> said.contains("have the same colour"));
+  }
+
   /**
    * A card that turns back 18 % lies on a patch of the last row. Said to turn back only half as
    * much, it makes everything half as light: by hand, L* of the paper is 116 (Y/2)^(1/3) − 16.

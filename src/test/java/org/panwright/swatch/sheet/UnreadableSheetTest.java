@@ -58,6 +58,27 @@ class UnreadableSheetTest {
         .contains("No bare paper");
   }
 
+  /**
+   * One even wash of ultramarine agrees with itself everywhere, yet no lamp makes paper so blue.
+   */
+  @Test
+  void pictureAllOfOnePaintIsNotTakenForPaper() throws Exception {
+    BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < HEIGHT; y++) {
+      for (int x = 0; x < WIDTH; x++) {
+        image.setRGB(x, y, 0x2e34d0);
+      }
+    }
+    Path file = folder.resolve("wash.png");
+    ImageIO.write(image, "png", file.toFile());
+
+    assertThat(
+            refused(
+                PictureFile.read(file, share -> {}, () -> false),
+                corners(10, 10, 690, 10, 690, 980, 10, 980)))
+        .contains("strongly coloured");
+  }
+
   @Test
   void sheetNobodyPaintedIsTold() throws Exception {
     Picture picture = taken(Sheets.blank(SheetFormat.A4));
