@@ -219,7 +219,7 @@ public final class ChartReadingWords {
     return odd * MANY < cells || odd < 3
         ? told
         : "Where so many disagree, first check the corners, the paints named and whose paint leads."
-              + " "
+            + " "
             + told;
   }
 
