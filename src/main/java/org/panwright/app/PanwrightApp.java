@@ -11,6 +11,7 @@ import org.panwright.app.faults.Faults;
 import org.panwright.app.faults.Log;
 import org.panwright.app.faults.PulseWatch;
 import org.panwright.app.fx.FrameByFrame;
+import org.panwright.app.launch.ClassesAhead;
 import org.panwright.app.settings.Remembered;
 import org.panwright.app.theme.Looks;
 import org.panwright.app.theme.Theme;
@@ -83,6 +84,7 @@ final class PanwrightApp {
     frames.execute(
         () ->
             new PulseWatch(Thread.currentThread(), Platform::runLater, log).start(workers.clock()));
+    frames.execute(() -> ClassesAhead.begin(PanwrightApp.class));
     StartTimer.ifAsked(System.getProperties(), System.out);
   }
 

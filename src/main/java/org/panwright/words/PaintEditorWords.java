@@ -113,6 +113,8 @@ public final class PaintEditorWords {
   /** Leaves it. */
   public static final String KEEP = "Keep on shelf";
 
+  private static final String SHADE = " shade";
+
   private PaintEditorWords() {}
 
   /** Said of the paint put on the shelf before the next is asked for. */
@@ -120,10 +122,14 @@ public final class PaintEditorWords {
     return "“%s” is on the shelf. Now the next one.".formatted(paint);
   }
 
-  /** The name of a paint that nobody named, after its only pigment. */
+  /**
+   * The name of a paint that nobody named, after its only pigment: what stands before the first
+   * comma of its common name, with the shade, which tells two pigments apart.
+   */
   public static String nameAfter(Pigment pigment) {
-    String kind = pigment.name().variant();
-    String name = pigment.commonName() + (kind.isEmpty() ? "" : ", " + kind);
+    String[] parts = pigment.commonName().split(", ", 2);
+    boolean hasShade = parts.length > 1 && parts[1].endsWith(SHADE);
+    String name = hasShade ? pigment.commonName() : parts[0];
     return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
+import org.panwright.app.launch.ClassesAhead;
 import org.panwright.kit.Kit;
 import org.panwright.store.DemoKit;
 
@@ -65,7 +66,9 @@ public final class ThreadTimes {
     new ProcessBuilder(command).inheritIO().start().waitFor();
   }
 
-  private static void measure(Part part) {
+  /** The classes are there from the start, as in the program a second after its window. */
+  private static void measure(Part part) throws InterruptedException {
+    ClassesAhead.begin(PanwrightApp.class).join();
     Kit demo = DemoKit.read(OpenWindow.LIBRARY);
     switch (part) {
       case DEMO ->

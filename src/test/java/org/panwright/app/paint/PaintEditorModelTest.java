@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.panwright.app.ThreePaintKit;
 import org.panwright.paint.Handling;
@@ -39,6 +40,19 @@ class PaintEditorModelTest {
     assertThat(model.paintProperty().getValue()).map(Paint::name).contains("Ultramarine blue");
     model.nameProperty().set("Sea");
     assertThat(model.paintProperty().getValue()).map(Paint::name).contains("Sea");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '=',
+      value = {
+        "PBr7 burnt sienna = Burnt sienna",
+        "PV19 rose = Quinacridone rose",
+        "PB15:3 = Phthalocyanine blue, green shade"
+      })
+  void theNameIsShortAndTellsShadesApart(String pigment, String name) {
+    model.add(PigmentName.parse(pigment.strip()));
+    assertThat(model.paintProperty().getValue()).map(Paint::name).contains(name.strip());
   }
 
   @Test
