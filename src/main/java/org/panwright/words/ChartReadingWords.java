@@ -98,6 +98,10 @@ public final class ChartReadingWords {
   /** After leaving off learning. */
   public static final String CANCELLED = "Cancelled: nothing was learnt.";
 
+  /** In place of that none disagrees, while two labels look exchanged. */
+  public static final String AGREE_BUT_EXCHANGED =
+      "The cells agree with each other, but not with these labels.";
+
   /** One cell in so many is not one slip of the brush any more. */
   private static final int MANY = 10;
 
@@ -188,12 +192,13 @@ public final class ChartReadingWords {
   public static String labels(
       ExchangedLabels labels, PaintedGrid grid, Function<String, String> names) {
     String first =
-        names.apply((labels.rows() ? grid.rowPaints() : grid.columnPaints()).get(labels.first()));
+        names.apply((labels.ofRows() ? grid.rowPaints() : grid.columnPaints()).get(labels.first()));
     String second =
-        names.apply((labels.rows() ? grid.rowPaints() : grid.columnPaints()).get(labels.second()));
+        names.apply(
+            (labels.ofRows() ? grid.rowPaints() : grid.columnPaints()).get(labels.second()));
     return "The %s %d (%s) and %d (%s) look exchanged: as labelled they are ΔE00 %.0f off, the other way round %.0f."
         .formatted(
-            labels.rows() ? "rows" : "columns",
+            exchanged(labels),
             labels.first() + 1,
             first,
             labels.second() + 1,
@@ -203,8 +208,16 @@ public final class ChartReadingWords {
   }
 
   /** Exchanges them. */
-  public static String exchangeLabels(boolean rows) {
-    return rows ? "Exchange these rows" : "Exchange these columns";
+  public static String exchangeLabels(ExchangedLabels labels) {
+    return "Exchange these " + exchanged(labels);
+  }
+
+  private static String exchanged(ExchangedLabels labels) {
+    return switch (labels.where()) {
+      case ROWS -> "rows";
+      case COLUMNS -> "columns";
+      case BOTH -> "rows and columns";
+    };
   }
 
   /** How many cells agree; where many do not, what to look at before blaming the cells. */

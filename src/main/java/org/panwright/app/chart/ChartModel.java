@@ -226,10 +226,7 @@ public final class ChartModel {
 
   /** Exchanges the labels that look exchanged. */
   void exchangeLabels() {
-    state
-        .get()
-        .labels()
-        .ifPresent(l -> setPlan(plan.get().withExchanged(l.rows(), l.first(), l.second())));
+    state.get().labels().ifPresent(labels -> setPlan(plan.get().withExchanged(labels)));
   }
 
   /** Whether there are cells to keep and nothing is under way. */

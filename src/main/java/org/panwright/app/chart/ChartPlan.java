@@ -9,6 +9,7 @@ import java.util.Set;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.paint.Paint;
+import org.panwright.swatch.grid.ExchangedLabels;
 import org.panwright.swatch.grid.GridShape;
 import org.panwright.swatch.grid.PaintedGrid;
 
@@ -108,6 +109,22 @@ record ChartPlan(
       }
     }
     return with(row, List.copyOf(changed));
+  }
+
+  /** With labels exchanged; where one list serves both and one side changes, it becomes two. */
+  ChartPlan withExchanged(ExchangedLabels labels) {
+    if (labels.where() == ExchangedLabels.Where.BOTH && otherColumns.isEmpty()) {
+      List<String> changed = new ArrayList<>(rows);
+      Collections.swap(changed, labels.first(), labels.second());
+      return with(true, changed);
+    }
+    ChartPlan changed = this;
+    if (labels.ofRows()) {
+      changed = changed.withExchanged(true, labels.first(), labels.second());
+    }
+    return labels.ofColumns()
+        ? changed.withExchanged(false, labels.first(), labels.second())
+        : changed;
   }
 
   /** With two rows or columns exchanged; what was one list for both becomes two. */

@@ -128,14 +128,18 @@ public final class ChartSide implements ReadingWay {
         .ifPresent(
             labels -> {
               remark(ChartReadingWords.labels(labels, state.grid().orElseThrow(), model::name));
-              Button exchange = new Button(ChartReadingWords.exchangeLabels(labels.rows()));
+              Button exchange = new Button(ChartReadingWords.exchangeLabels(labels));
               exchange.setOnAction(event -> model.exchangeLabels());
               remarks.getChildren().add(exchange);
             });
     List<ChartCell> odd =
         state.cells().stream().filter(c -> c.verdict() != CellVerdict.AGREES).toList();
     if (!state.cells().isEmpty() && state.work() == ChartState.Work.NOTHING) {
-      Label summary = Sentence.of(ChartReadingWords.summary(state.cells().size(), odd.size()));
+      String told =
+          odd.isEmpty() && state.labels().isPresent()
+              ? ChartReadingWords.AGREE_BUT_EXCHANGED
+              : ChartReadingWords.summary(state.cells().size(), odd.size());
+      Label summary = Sentence.of(told);
       remarks.getChildren().add(summary);
     }
     for (ChartCell cell : odd) {

@@ -1,7 +1,10 @@
 package org.panwright.swatch.grid;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.panwright.swatch.grid.ExchangedLabels.Where;
 
 /**
  * Whether two rows or two columns bear each other's label: all exchanges are tried, by what is
@@ -26,27 +29,56 @@ final class LabelCheck {
     if (grid.shape() == GridShape.ONE_EACH) {
       return Optional.empty();
     }
-    Optional<ExchangedLabels> best = Optional.empty();
-    for (boolean rows : List.of(true, false)) {
-      int count = rows ? grid.rows() : grid.columns();
-      for (int i = 0; i < count; i++) {
+    List<ExchangedLabels> clear = new ArrayList<>();
+    for (Where where : Where.values()) {
+      int count = where == Where.ROWS ? grid.rows() : grid.columns();
+      boolean asked = where != Where.BOTH || grid.rowPaints().equals(grid.columnPaints());
+      for (int i = 0; asked && i < count; i++) {
         for (int j = i + 1; j < count; j++) {
-          PaintedGrid other = rows ? grid.withRowsExchanged(i, j) : grid.withColumnsExchanged(i, j);
-          double before = mean(grid, rows, i, j);
-          double after = mean(other, rows, i, j);
-          boolean clear = before - after > CLEAR_GAIN && after < CLEAR_SHARE * before;
-          if (clear && best.map(b -> before - after > b.before() - b.after()).orElse(true)) {
-            best = Optional.of(new ExchangedLabels(rows, i, j, before, after));
-          }
+          clear(grid, new ExchangedLabels(where, i, j, 0, 0)).ifPresent(clear::add);
         }
       }
     }
-    return best;
+    return clear.stream()
+        .max(Comparator.comparingDouble(ExchangedLabels::gain))
+        .map(best -> wider(clear, best));
   }
 
-  private double mean(PaintedGrid grid, boolean rows, int first, int second) {
+  /**
+   * Exchanged rows of a chart look better at once, though its columns were exchanged with them;
+   * then both together leave less than rows or columns alone.
+   */
+  private static ExchangedLabels wider(List<ExchangedLabels> clear, ExchangedLabels best) {
+    return clear.stream()
+        .filter(found -> found.where() == Where.BOTH)
+        .filter(found -> found.first() == best.first() && found.second() == best.second())
+        .filter(found -> found.after() < best.after())
+        .findFirst()
+        .orElse(best);
+  }
+
+  private Optional<ExchangedLabels> clear(PaintedGrid grid, ExchangedLabels asked) {
+    PaintedGrid other = grid;
+    if (asked.ofRows()) {
+      other = other.withRowsExchanged(asked.first(), asked.second());
+    }
+    if (asked.ofColumns()) {
+      other = other.withColumnsExchanged(asked.first(), asked.second());
+    }
+    double before = mean(grid, asked);
+    double after = mean(other, asked);
+    return before - after > CLEAR_GAIN && after < CLEAR_SHARE * before
+        ? Optional.of(
+            new ExchangedLabels(asked.where(), asked.first(), asked.second(), before, after))
+        : Optional.empty();
+  }
+
+  private double mean(PaintedGrid grid, ExchangedLabels asked) {
     return reading.cells().stream()
-        .filter(cell -> isIn(rows ? cell.row() : cell.column(), first, second))
+        .filter(
+            cell ->
+                (asked.ofRows() && isIn(cell.row(), asked))
+                    || (asked.ofColumns() && isIn(cell.column(), asked)))
         .mapToDouble(
             cell ->
                 grid.content(cell.row(), cell.column())
@@ -57,7 +89,7 @@ final class LabelCheck {
         .orElse(0);
   }
 
-  private static boolean isIn(int place, int first, int second) {
-    return place == first || place == second;
+  private static boolean isIn(int place, ExchangedLabels asked) {
+    return place == asked.first() || place == asked.second();
   }
 }

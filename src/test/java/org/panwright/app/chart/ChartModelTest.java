@@ -20,6 +20,7 @@ import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.swatch.PaintLoad;
 import org.panwright.swatch.grid.CellVerdict;
+import org.panwright.swatch.grid.ExchangedLabels;
 import org.panwright.swatch.grid.GridShape;
 import org.panwright.swatch.picture.Point;
 import org.panwright.swatch.sheet.ReadingFault;
@@ -176,6 +177,31 @@ class ChartModelTest {
         .allMatch(c -> c.kept() || c.isBeyondPicture());
   }
 
+  /** The painter named two paints the wrong way round, for rows and columns alike. */
+  @Test
+  void namesExchangedForRowsAndColumnsAreFoundAndSetRightAtOnce() {
+    desk.pictures.open(right);
+    chart.setPlan(
+        chart
+            .planProperty()
+            .get()
+            .withExchanged(new ExchangedLabels(ExchangedLabels.Where.BOTH, 0, 2, 0, 0)));
+    assertThat(chart.planProperty().get().rows()).isNotEqualTo(PAINTS);
+    desk.placeCorners();
+    assertThat(chart.stateProperty().get().labels())
+        .hasValueSatisfying(
+            labels -> {
+              assertThat(labels.where()).isEqualTo(ExchangedLabels.Where.BOTH);
+              assertThat(List.of(labels.first(), labels.second())).containsExactly(0, 2);
+            });
+
+    chart.exchangeLabels();
+
+    assertThat(chart.planProperty().get().rows()).isEqualTo(PAINTS);
+    assertThat(chart.planProperty().get().columns()).isEqualTo(PAINTS);
+    assertThat(chart.stateProperty().get().labels()).isEmpty();
+  }
+
   @Test
   void rowsThatBearEachOthersLabelAreExchanged() {
     desk.pictures.open(right);
@@ -184,7 +210,7 @@ class ChartModelTest {
     assertThat(chart.stateProperty().get().labels())
         .hasValueSatisfying(
             labels -> {
-              assertThat(labels.rows()).isTrue();
+              assertThat(labels.where()).isEqualTo(ExchangedLabels.Where.ROWS);
               assertThat(List.of(labels.first(), labels.second())).containsExactly(0, 2);
             });
 

@@ -156,7 +156,7 @@ class PaintedGridTest {
     assertThat(judgement.exchangedLabels())
         .hasValueSatisfying(
             labels -> {
-              assertThat(labels.rows()).isTrue();
+              assertThat(labels.where()).isEqualTo(ExchangedLabels.Where.ROWS);
               assertThat(List.of(labels.first(), labels.second())).containsExactly(1, 3);
               assertThat(labels.after()).isLessThan(labels.before());
             });
