@@ -55,7 +55,7 @@ final class Compare implements Command {
     lines.addAll(ComparisonWords.hues(comparison));
     lines.add(ComparisonWords.reach(comparison, first.name(), second.name()));
     lines.add(ComparisonWords.darks(comparison, first.name(), second.name()));
-    pairs.forEach(pair -> lines.add(ComparisonWords.subject(pair, first.name(), second.name())));
+    lines.addAll(ComparisonWords.subjects(pairs, ofFirst, ofSecond, first.name(), second.name()));
     lines.addAll(ComparisonWords.cautions(ofFirst, ofSecond, first.name(), second.name()));
     lines.addAll(ComparisonWords.moves(comparison, kit, kit.boxOf(first)));
     return String.join("\n", lines);

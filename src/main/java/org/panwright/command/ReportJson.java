@@ -12,7 +12,10 @@ import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Well;
 import org.panwright.mixing.MixGrid;
+import org.panwright.mixing.Mixer;
 import org.panwright.mixing.Ratio;
+import org.panwright.mixing.Recipe;
+import org.panwright.mixing.Trust;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Wash;
 import org.panwright.words.ColourWords;
@@ -130,14 +133,19 @@ final class ReportJson {
 
   private void washes(ArrayNode mixes, MixGrid grid, int row, int column, int ratio) {
     Ratio parts = Ratio.GRID.get(ratio);
+    String first = judgement.table().ids().get(grid.paint(row));
+    String second = judgement.table().ids().get(grid.paint(column));
+    Trust trust = new Mixer(judgement.table()).trust(Recipe.of(first, second, parts));
     for (Wash wash : Wash.values()) {
       ObjectNode mix = mixes.addObject();
-      mix.put("a", name(judgement.table().ids().get(grid.paint(row))));
-      mix.put("b", name(judgement.table().ids().get(grid.paint(column))));
+      mix.put("a", name(first));
+      mix.put("b", name(second));
       mix.put("partA", parts.first());
       mix.put("partB", parts.second());
       mix.put("wash", PaintWords.label(wash));
       mix.set("lab", Json.lab(grid.lab(row, column, ratio, wash)));
+      mix.put("expectedError", Json.rounded(trust.error(), 2));
+      mix.put("known", PaintWords.badge(trust.source()));
     }
   }
 

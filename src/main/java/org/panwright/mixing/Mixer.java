@@ -1,9 +1,11 @@
 package org.panwright.mixing;
 
+import java.util.Comparator;
 import java.util.List;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Spectrum;
+import org.panwright.paint.OpticsSource;
 
 /**
  * Mixes recipes of the paints of a table, one at a time and in full spectral detail.
@@ -81,5 +83,15 @@ public record Mixer(OpticsTable table) {
       squared += volumes[i] * error * error;
     }
     return Math.sqrt(squared);
+  }
+
+  /** How far the colour of a recipe can be trusted. */
+  public Trust trust(Recipe recipe) {
+    OpticsSource weakest =
+        recipe.portions().stream()
+            .map(portion -> table.optics(table.indexOf(portion.paintId())).source())
+            .max(Comparator.naturalOrder())
+            .orElseThrow();
+    return new Trust(weakest, expectedError(recipe));
   }
 }

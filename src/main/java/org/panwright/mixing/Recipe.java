@@ -31,6 +31,11 @@ public record Recipe(List<Portion> portions) {
     return new Recipe(List.of(new Portion(paintId, 1)));
   }
 
+  /** Two paints in a ratio, or one alone if they are the same. */
+  public static Recipe of(String first, String second, Ratio ratio) {
+    return first.equals(second) ? of(first) : of(first, ratio.first(), second, ratio.second());
+  }
+
   /** Two paints. */
   public static Recipe of(String first, double firstParts, String second, double secondParts) {
     return new Recipe(List.of(new Portion(first, firstParts), new Portion(second, secondParts)));

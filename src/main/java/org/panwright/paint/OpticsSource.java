@@ -1,6 +1,6 @@
 package org.panwright.paint;
 
-/** Where a paint's optics come from: the badge shown beside every colour. */
+/** Where a paint's optics come from, the surest first: the badge shown beside every colour. */
 public enum OpticsSource {
   /** A measured spectral file. */
   SPECTRA,

@@ -139,9 +139,7 @@ public final class ComparisonPage {
       parts.add(
           new ComparedText.Part(
               CompareWords.SUBJECTS,
-              subjects.stream()
-                  .map(pair -> ComparisonWords.subject(pair, firstName, secondName))
-                  .toList()));
+              ComparisonWords.subjects(subjects, first, second, firstName, secondName)));
     }
     parts.add(
         new ComparedText.Part(

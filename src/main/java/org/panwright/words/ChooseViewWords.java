@@ -1,6 +1,7 @@
 package org.panwright.words;
 
 import org.panwright.kit.PaintWish;
+import org.panwright.paint.Paint;
 
 /** Words of the view that proposes lineups. */
 public final class ChooseViewWords {
@@ -45,6 +46,11 @@ public final class ChooseViewWords {
   public static final String WHY = "Why each paint is in";
 
   private ChooseViewWords() {}
+
+  /** What is told of a paint of a proposal. */
+  public static String chip(Paint paint, String trust) {
+    return "%s  %s\n%s".formatted(paint.name(), paint.codes(), trust);
+  }
 
   /** What is said of a paint. */
   public static String wish(PaintWish wish) {

@@ -2,6 +2,7 @@ package org.panwright.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.panwright.analysis.compare.Comparison;
 import org.panwright.analysis.compare.Move;
@@ -15,6 +16,7 @@ import org.panwright.analysis.subject.Match;
 import org.panwright.kit.Box;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Well;
+import org.panwright.mixing.Mixer;
 import org.panwright.paint.Paint;
 
 /** Sentences for two lineups side by side. */
@@ -94,6 +96,38 @@ public final class ComparisonWords {
   public static String subject(SubjectPair pair, String first, String second) {
     return "%s: %s %s, %s %s."
         .formatted(pair.subject().name(), first, away(pair.first()), second, away(pair.second()));
+  }
+
+  /**
+   * The same of all colours of a place, and how far to trust it where the mixes are known less well
+   * than the two differ.
+   */
+  public static List<String> subjects(
+      List<SubjectPair> pairs, Judgement ofFirst, Judgement ofSecond, String first, String second) {
+    List<String> sentences = new ArrayList<>();
+    double error = 0;
+    for (SubjectPair pair : pairs) {
+      sentences.add(subject(pair, first, second));
+      if (pair.first().isPresent() && pair.second().isPresent()) {
+        double apart = pair.first().get().deltaE() - pair.second().get().deltaE();
+        double known = Math.max(error(ofFirst, pair.first()), error(ofSecond, pair.second()));
+        error = known > Math.abs(apart) ? Math.max(error, known) : error;
+      }
+    }
+    if (error > 0) {
+      sentences.add(
+          String.format(
+              Locale.ROOT,
+              "These mixes are known to about ±%.0f (ΔE00): a smaller difference between the two"
+                  + " is not sure.",
+              error));
+    }
+    return sentences;
+  }
+
+  private static double error(Judgement judgement, Optional<Match> match) {
+    Mixer mixer = new Mixer(judgement.table());
+    return match.map(found -> mixer.expectedError(found.recipe())).orElse(0.0);
   }
 
   /** How near one comes, for a table: "ΔE00 2.3", or that there is no paint. */

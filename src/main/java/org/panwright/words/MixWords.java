@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Oklch;
 import org.panwright.mixing.Ratio;
+import org.panwright.mixing.Trust;
 
 /** What the view of one mix says. */
 public final class MixWords {
@@ -88,6 +89,16 @@ public final class MixWords {
   public static String trust(double expectedError, List<String> sources) {
     return "%s. Expect it to be off by about %.0f (ΔE00); under 3 looks the same, over 10 clearly different."
         .formatted(capital(String.join(" and ", sources)), expectedError);
+  }
+
+  /** The same as short as a list wants it, for example "est. ±9". */
+  public static String badge(Trust trust) {
+    return ShelfWords.badge(trust.source(), trust.error());
+  }
+
+  /** How a mix looks and how far to trust that, for example "dull green, est. ±9". */
+  public static String looks(String looks, Trust trust) {
+    return looks + ", " + badge(trust);
   }
 
   private static String capital(String text) {

@@ -6,6 +6,7 @@ import org.panwright.analysis.subject.Match;
 import org.panwright.kit.Kit;
 import org.panwright.mixing.Portion;
 import org.panwright.mixing.Recipe;
+import org.panwright.mixing.Trust;
 import org.panwright.paint.WashStrengths;
 
 /** Recipes as a painter would say them. */
@@ -32,9 +33,14 @@ public final class RecipeWords {
     return recipe(match.recipe(), kit) + ", " + wash(match, kit.washes());
   }
 
-  /** How near it comes, for example "hard to tell apart (ΔE00 1.2)". */
-  public static String nearness(Match match) {
-    return "%s (ΔE00 %.1f)".formatted(nearness(match.deltaE()), match.deltaE());
+  /** How near it comes and how far to trust that, for example "near (ΔE00 4.2, est. ±9)". */
+  public static String nearness(Match match, Trust trust) {
+    return nearness(match.deltaE()) + " " + difference(match, trust);
+  }
+
+  /** The difference in figures, for example "(ΔE00 4.2, est. ±9)". */
+  static String difference(Match match, Trust trust) {
+    return String.format(Locale.ROOT, "(ΔE00 %.1f, %s)", match.deltaE(), MixWords.badge(trust));
   }
 
   /** A difference in words: below 3 hard to tell apart, below 6 near, above 10 clearly another. */

@@ -6,6 +6,7 @@ import org.panwright.colour.Light;
 import org.panwright.colour.Oklab;
 import org.panwright.kit.Kit;
 import org.panwright.kit.SubjectColour;
+import org.panwright.mixing.Trust;
 import org.panwright.swatch.picture.PictureFault;
 
 /** What the view of a subject says. */
@@ -63,14 +64,14 @@ public final class SubjectWords {
   }
 
   /** The nearest mix of the box. */
-  public static String fromBox(Match match, Kit kit) {
-    return RecipeWords.match(match, kit) + ": " + RecipeWords.nearness(match);
+  public static String fromBox(Match match, Trust trust, Kit kit) {
+    return RecipeWords.match(match, kit) + ": " + RecipeWords.nearness(match, trust);
   }
 
   /** The nearer mix of the shelf. */
-  public static String fromShelf(Match match, Kit kit) {
-    return "From the shelf: %s (ΔE00 %.1f)"
-        .formatted(RecipeWords.match(match, kit), match.deltaE());
+  public static String fromShelf(Match match, Trust trust, Kit kit) {
+    return "From the shelf: %s %s"
+        .formatted(RecipeWords.match(match, kit), RecipeWords.difference(match, trust));
   }
 
   /** Why a file cannot be read as a photo, and what to do. */

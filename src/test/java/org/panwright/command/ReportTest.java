@@ -239,6 +239,12 @@ class ReportTest {
     Set<String> seen = new HashSet<>();
     for (JsonNode mix : mixes) {
       assertThat(mix.get("lab")).hasSize(3);
+      assertThat(mix.get("known").textValue()).isIn("measured", "your swatches", "estimate");
+      boolean named = mix.get("known").textValue().equals("estimate");
+      // A paint known by its pigment names alone is off by 9 (docs/decisions/0036).
+      if (named && mix.get("a").equals(mix.get("b"))) {
+        assertThat(mix.get("expectedError").doubleValue()).isEqualTo(9);
+      }
       assertThat(mix.get("lab").get(0).doubleValue()).isBetween(0.0, 100.0);
       assertThat(
               seen.add(

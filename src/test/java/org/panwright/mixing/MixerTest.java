@@ -16,6 +16,8 @@ import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Oklab;
 import org.panwright.colour.Spectrum;
+import org.panwright.paint.Optics;
+import org.panwright.paint.OpticsSource;
 import org.panwright.paint.Paper;
 
 class MixerTest {
@@ -115,6 +117,32 @@ class MixerTest {
     double expected = Math.sqrt(volumes[0] * 81 + volumes[1] * 16 + 6.25);
 
     assertThat(MIXER.expectedError(recipe)).isCloseTo(expected, Tolerance.ROUND_TRIP);
+  }
+
+  @Test
+  void aMixIsTrustedAsItsLeastCertainPaint() {
+    OpticsTable table =
+        OpticsTable.of(
+            List.of("file", "own", "named"),
+            List.of(
+                known(OpticsSource.SPECTRA),
+                known(OpticsSource.SWATCHES),
+                known(OpticsSource.PIGMENTS)),
+            Paper.WHITE);
+    Mixer mixer = new Mixer(table);
+
+    assertThat(mixer.trust(Recipe.of("file")).source()).isEqualTo(OpticsSource.SPECTRA);
+    assertThat(mixer.trust(Recipe.of("own", 1, "file", 5)).source())
+        .isEqualTo(OpticsSource.SWATCHES);
+    assertThat(mixer.trust(Recipe.of("named", 1, "own", 5)).source())
+        .isEqualTo(OpticsSource.PIGMENTS);
+    assertThat(mixer.trust(Recipe.of("own", "own", Ratio.GRID.get(Ratio.EVEN))))
+        .isEqualTo(new Trust(OpticsSource.SWATCHES, Samples.BLUE.expectedError()));
+  }
+
+  private static Optics known(OpticsSource source) {
+    Optics blue = Samples.BLUE;
+    return new Optics(blue.absorption(), blue.scattering(), source, blue.expectedError());
   }
 
   @Test

@@ -12,6 +12,8 @@ import org.panwright.colour.Lab;
 import org.panwright.kit.Kit;
 import org.panwright.mixing.Portion;
 import org.panwright.mixing.Recipe;
+import org.panwright.mixing.Trust;
+import org.panwright.paint.OpticsSource;
 import org.panwright.paint.Wash;
 
 class RecipeWordsTest {
@@ -39,6 +41,7 @@ class RecipeWordsTest {
   void namesTheWash(double load, String said) {
     Match match = new Match(Recipe.of("PB29"), Wash.MILK, load, new Lab(50, 0, 0), 2.04);
     assertThat(RecipeWords.match(match, KIT)).isEqualTo(said);
-    assertThat(RecipeWords.nearness(match)).isEqualTo("hard to tell apart (ΔE00 2.0)");
+    assertThat(RecipeWords.nearness(match, new Trust(OpticsSource.SWATCHES, 3.8)))
+        .isEqualTo("hard to tell apart (ΔE00 2.0, swatch ±4)");
   }
 }

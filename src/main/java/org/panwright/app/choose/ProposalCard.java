@@ -21,6 +21,7 @@ import org.panwright.analysis.compare.Comparison;
 import org.panwright.analysis.judge.Judgement;
 import org.panwright.app.chip.ChipInk;
 import org.panwright.app.chip.ToneBook;
+import org.panwright.app.chip.Tones;
 import org.panwright.app.fx.Sentence;
 import org.panwright.app.ring.TwoRings;
 import org.panwright.kit.Kit;
@@ -28,6 +29,7 @@ import org.panwright.paint.Paint;
 import org.panwright.words.ChooseViewWords;
 import org.panwright.words.ChooseWords;
 import org.panwright.words.ComparisonWords;
+import org.panwright.words.PaintWords;
 
 /** One proposal: its paints, what it is worth, what it wins and gives up, and why. */
 final class ProposalCard extends VBox {
@@ -94,12 +96,16 @@ final class ProposalCard extends VBox {
       Region chip = new Region();
       chip.setMinSize(dab ? CHIP_WIDTH / 2 : CHIP_WIDTH, CHIP_HEIGHT);
       chip.setMaxSize(dab ? CHIP_WIDTH / 2 : CHIP_WIDTH, CHIP_HEIGHT);
-      chip.setBackground(ink.of(tones.of(paint, kit.paper(), kit.washes())));
+      Tones looks = tones.of(paint, kit.paper(), kit.washes());
+      chip.setBackground(ink.of(looks));
       Label name = new Label(dab ? ChooseWords.asDab(paint.name()) : paint.name());
       name.getStyleClass().add("small");
       name.setMaxWidth(132);
-      name.setTooltip(new Tooltip(paint.name() + "  " + paint.codes()));
-      row.getChildren().add(new VBox(2, chip, name));
+      String trust = PaintWords.explain(looks.source(), looks.expectedError());
+      VBox both = new VBox(2, chip, name);
+      Tooltip.install(both, new Tooltip(ChooseViewWords.chip(paint, trust)));
+      name.setAccessibleText(ChooseViewWords.chip(paint, trust));
+      row.getChildren().add(both);
     }
     return row;
   }

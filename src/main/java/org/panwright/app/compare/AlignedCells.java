@@ -9,7 +9,10 @@ import org.panwright.analysis.judge.Judgement;
 import org.panwright.app.fx.Swatches;
 import org.panwright.colour.Srgb;
 import org.panwright.mixing.MixGrid;
+import org.panwright.mixing.Mixer;
 import org.panwright.mixing.Ratio;
+import org.panwright.mixing.Recipe;
+import org.panwright.mixing.Trust;
 import org.panwright.paint.Wash;
 
 /**
@@ -25,8 +28,10 @@ final class AlignedCells {
 
   private final int size;
   private final List<Optional<Srgb>> cells;
+  private final Mixer mixer;
 
-  private AlignedCells(int size, List<Optional<Srgb>> cells) {
+  private AlignedCells(int size, List<Optional<Srgb>> cells, Mixer mixer) {
+    this.mixer = mixer;
     this.size = size;
     this.cells = List.copyOf(cells);
   }
@@ -53,7 +58,7 @@ final class AlignedCells {
                 : Optional.of(Swatches.fit(grid.lab(row, column, ratio(one, two), WASH)).shown()));
       }
     }
-    return new AlignedCells(paints.size(), cells);
+    return new AlignedCells(paints.size(), cells, new Mixer(judgement.table()));
   }
 
   /** The place in {@link Ratio#GRID} of the mix a cell shows. */
@@ -64,6 +69,12 @@ final class AlignedCells {
   /** What the screen shows of a cell; empty if the side lacks one of its paints. */
   Optional<Srgb> at(int row, int column) {
     return cells.get(row * size + column);
+  }
+
+  /** How far to trust what it mixes of two paints it holds. */
+  Trust trust(String rowPaintId, String columnPaintId) {
+    Ratio ratio = Ratio.GRID.get(ratio(rowPaintId, columnPaintId));
+    return mixer.trust(Recipe.of(rowPaintId, columnPaintId, ratio));
   }
 
   /** Whether the side holds the paint of a row. */

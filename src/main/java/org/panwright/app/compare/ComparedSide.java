@@ -78,9 +78,8 @@ final class ComparedSide extends ScrollPane {
     if (!shown.subjects().isEmpty()) {
       part(
           CompareWords.SUBJECTS,
-          shown.subjects().stream()
-              .map(pair -> ComparisonWords.subject(pair, first, second))
-              .toList());
+          ComparisonWords.subjects(
+              shown.subjects(), shown.ofFirst(), shown.ofSecond(), first, second));
     }
     part(CompareWords.PAINTS, ComparisonWords.paints(comparison, kit, first, second));
     part(

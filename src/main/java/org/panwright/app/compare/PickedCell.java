@@ -6,7 +6,6 @@ import java.util.Set;
 import org.panwright.app.Selection;
 import org.panwright.app.Session;
 import org.panwright.colour.Oklab;
-import org.panwright.colour.Srgb;
 import org.panwright.kit.Filling;
 import org.panwright.kit.Kit;
 import org.panwright.mixing.Ratio;
@@ -14,6 +13,7 @@ import org.panwright.paint.Paint;
 import org.panwright.words.ColourWords;
 import org.panwright.words.CompareWords;
 import org.panwright.words.GridWords;
+import org.panwright.words.MixWords;
 import org.panwright.words.PaintWords;
 
 /** What is picked in both boxes and both grids at once, and what it holds on either side. */
@@ -122,13 +122,18 @@ final class PickedCell {
     return CompareWords.cell(
         mix,
         shown.first().label(),
-        looks(shown.firstCells().at(row, column)),
+        looks(shown, shown.firstCells(), row, column),
         shown.second().label(),
-        looks(shown.secondCells().at(row, column)));
+        looks(shown, shown.secondCells(), row, column));
   }
 
-  private static String looks(Optional<Srgb> cell) {
-    return cell.map(srgb -> ColourWords.describe(Oklab.ofD65(srgb.toXyzD65()).toOklch()))
+  private static String looks(Compared shown, AlignedCells side, int row, int column) {
+    return side.at(row, column)
+        .map(srgb -> ColourWords.describe(Oklab.ofD65(srgb.toXyzD65()).toOklch()))
+        .map(
+            looks ->
+                MixWords.looks(
+                    looks, side.trust(shown.paints().get(row), shown.paints().get(column))))
         .orElse(CompareWords.NOT_IN_IT);
   }
 

@@ -12,6 +12,10 @@ import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.Well;
 import org.panwright.mixing.MixGrid;
+import org.panwright.mixing.Mixer;
+import org.panwright.mixing.Ratio;
+import org.panwright.mixing.Recipe;
+import org.panwright.mixing.Trust;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Wash;
 
@@ -32,8 +36,8 @@ record GridPicture(List<Head> heads, List<Cell> cells, boolean trial) {
    */
   record Head(String paintId, String well, String name, String codes, boolean fresh) {}
 
-  /** What a cell shows. */
-  record Cell(GamutFit colour, int ratio, Wash wash) {}
+  /** What a cell shows, and how far to trust it. */
+  record Cell(GamutFit colour, int ratio, Wash wash, Trust trust) {}
 
   GridPicture {
     heads = List.copyOf(heads);
@@ -66,6 +70,7 @@ record GridPicture(List<Head> heads, List<Cell> cells, boolean trial) {
   static GridPicture of(
       Judgement judgement, Set<String> standing, boolean trial, Reading reading, Wash wash) {
     MixGrid grid = judgement.grid();
+    Mixer mixer = new Mixer(judgement.table());
     List<Head> heads = new ArrayList<>();
     List<Cell> cells = new ArrayList<>();
     for (int row = 0; row < grid.size(); row++) {
@@ -75,7 +80,9 @@ record GridPicture(List<Head> heads, List<Cell> cells, boolean trial) {
         int ratio = reading.ratio(row, column);
         Wash shown = reading.wash(row, column, wash);
         GamutFit colour = Swatches.fit(grid.lab(row, column, ratio, shown));
-        cells.add(new Cell(colour, ratio, shown));
+        String other = judgement.table().ids().get(grid.paint(column));
+        Recipe recipe = Recipe.of(id, other, Ratio.GRID.get(ratio));
+        cells.add(new Cell(colour, ratio, shown, mixer.trust(recipe)));
       }
     }
     return new GridPicture(heads, cells, trial);

@@ -21,6 +21,7 @@ import org.panwright.mixing.Ratio;
 import org.panwright.paint.Wash;
 import org.panwright.words.ColourWords;
 import org.panwright.words.GridWords;
+import org.panwright.words.MixWords;
 import org.panwright.words.PaintWords;
 
 /**
@@ -121,7 +122,8 @@ public final class GridView extends VBox {
     GridPicture picture = model.picture();
     GridPicture.Cell cell = picture.cell(row, column);
     Srgb shown = cell.colour().shown();
-    String looks = ColourWords.describe(Oklab.ofD65(shown.toXyzD65()).toOklch());
+    String looks =
+        MixWords.looks(ColourWords.describe(Oklab.ofD65(shown.toXyzD65()).toOklch()), cell.trust());
     String rowName = picture.heads().get(row).name();
     String washName = PaintWords.label(cell.wash());
     if (row == column) {

@@ -115,8 +115,6 @@ public final class MixModel {
   }
 
   private static Recipe recipe(Selection.OfMix mix, Ratio ratio) {
-    return mix.rowPaintId().equals(mix.columnPaintId())
-        ? Recipe.of(mix.rowPaintId())
-        : Recipe.of(mix.rowPaintId(), ratio.first(), mix.columnPaintId(), ratio.second());
+    return Recipe.of(mix.rowPaintId(), mix.columnPaintId(), ratio);
   }
 }

@@ -156,7 +156,7 @@ public final class RecipesModel {
             .mapToDouble(match -> mixer.expectedError(match.recipe()))
             .max()
             .orElse(0);
-    return new RecipesPicture(colour, kit, fromBox, fromShelf, error);
+    return new RecipesPicture(colour, kit, fromBox, fromShelf, mixer, error);
   }
 
   private List<Match> recipes(

@@ -117,7 +117,7 @@ public final class RecipesView extends VBox {
   private Node card(RecipesPicture picture, Match match, boolean inBox) {
     Kit kit = picture.kit();
     Label recipe = Sentence.of(RecipeWords.match(match, kit));
-    Label near = new Label(RecipeWords.nearness(match));
+    Label near = new Label(RecipeWords.nearness(match, picture.mixer().trust(match.recipe())));
     near.getStyleClass().addAll("soft", "small");
     VBox card = new VBox(new TwoSwatches(picture.wanted().lab(), match.lab()), recipe, near);
     card.getStyleClass().add("finding");

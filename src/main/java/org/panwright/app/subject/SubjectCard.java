@@ -42,17 +42,17 @@ final class SubjectCard extends VBox {
         .add(
             new TwoSwatches(
                 row.colour().lab(),
-                row.box().map(match -> match.lab()).orElse(row.colour().lab())));
+                row.box().map(near -> near.match().lab()).orElse(row.colour().lab())));
     getChildren()
         .add(
             Sentence.of(
                 row.box()
-                    .map(match -> SubjectWords.fromBox(match, kit))
+                    .map(near -> SubjectWords.fromBox(near.match(), near.trust(), kit))
                     .orElse(SubjectWords.EMPTY_BOX)));
     row.shelf()
         .ifPresent(
-            match -> {
-              Label shelf = Sentence.of(SubjectWords.fromShelf(match, kit));
+            near -> {
+              Label shelf = Sentence.of(SubjectWords.fromShelf(near.match(), near.trust(), kit));
               shelf.getStyleClass().addAll("soft", "small");
               getChildren().add(shelf);
             });

@@ -15,6 +15,7 @@ import org.panwright.app.Session;
 import org.panwright.app.fx.Latest;
 import org.panwright.kit.Kit;
 import org.panwright.kit.SubjectColour;
+import org.panwright.mixing.Mixer;
 import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
 
@@ -89,13 +90,18 @@ final class SubjectRecipes {
             .filter(paint -> paint.ownership() == Ownership.OWNED || box.contains(paint.id()))
             .map(Paint::id)
             .toList();
+    Mixer mixer = new Mixer(judgement.table());
     List<SubjectRow> rows = new ArrayList<>();
     for (SubjectColour colour : colours) {
       Optional<Match> fromBox = best(judgement, box, colour, outdated);
       Optional<Match> fromShelf =
           best(judgement, shelf, colour, outdated)
               .filter(m -> fromBox.isEmpty() || m.deltaE() < fromBox.get().deltaE());
-      rows.add(new SubjectRow(colour, fromBox, fromShelf));
+      rows.add(
+          new SubjectRow(
+              colour,
+              fromBox.map(match -> new SubjectRow.Near(match, mixer.trust(match.recipe()))),
+              fromShelf.map(match -> new SubjectRow.Near(match, mixer.trust(match.recipe())))));
     }
     return rows;
   }

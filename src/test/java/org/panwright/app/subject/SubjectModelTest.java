@@ -154,7 +154,9 @@ class SubjectModelTest {
               assertThat(row.box()).isPresent();
               row.shelf()
                   .ifPresent(
-                      m -> assertThat(m.deltaE()).isLessThan(row.box().orElseThrow().deltaE()));
+                      near ->
+                          assertThat(near.match().deltaE())
+                              .isLessThan(row.box().orElseThrow().match().deltaE()));
             });
     session.perform(new Edit.EmptyWell(ThreePaintKit.LINEUP, "w1"));
     session.perform(new Edit.EmptyWell(ThreePaintKit.LINEUP, "w2"));
