@@ -122,7 +122,7 @@ class CompareWindowTest {
         .allSatisfy(
             said ->
                 assertThat(said)
-                    .contains("blue 3 : 1 yellow, cream. two paints: ", "green. the other: ")
+                    .contains("blue 3 : 1 yellow, cream. two paints: ", "green, meas. ±")
                     .endsWith(CompareWords.NOT_IN_IT + "."));
   }
 
