@@ -117,8 +117,8 @@ final class StagedPaper {
 
   /** Lays a dry coat in a zone, with the grain of a brush; ink beneath it shows through. */
   void paint(Zone zone, Film coat) {
-    Color onPaper = color(coat.seen(Paper.WHITE, Surface.DRY));
-    Color onInk = color(coat.over(INK.map(Surface.DRY::inside)).map(Surface.DRY::outside));
+    Color onPaper = color(coat.dry(Paper.WHITE));
+    Color onInk = color(coat.seen(INK, Surface.DRY));
     for (int y = pixel(zone.y()) + RIM; y < pixel(zone.bottom()) - RIM; y++) {
       for (int x = pixel(zone.x()) + RIM; x < pixel(zone.right()) - RIM; x++) {
         boolean ink = new Color(flat.getRGB(x, y)).getGreen() < DARK;

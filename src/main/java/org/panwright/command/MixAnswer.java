@@ -19,7 +19,6 @@ import org.panwright.mixing.Mixer;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Portion;
 import org.panwright.mixing.Recipe;
-import org.panwright.mixing.Surface;
 import org.panwright.mixing.WetLook;
 import org.panwright.paint.DryingShift;
 import org.panwright.paint.Paper;
@@ -66,7 +65,7 @@ record MixAnswer(
         wash,
         wet,
         wet ? new WetLook(mixer, shifts::get).lab(recipe, load) : mixer.lab(recipe, load),
-        mixer.reflectance(recipe, load, wet ? Surface.WET : Surface.DRY),
+        wet ? mixer.wet(recipe, load) : mixer.dry(recipe, load),
         mixer.expectedError(recipe));
   }
 

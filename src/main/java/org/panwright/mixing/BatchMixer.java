@@ -20,6 +20,7 @@ public final class BatchMixer {
 
   private final double[] tableAbsorption;
   private final double[] tableScattering;
+  private final double[] tableGloss;
   private final double[] ground;
   private final double[] weightX;
   private final double[] weightY;
@@ -33,22 +34,24 @@ public final class BatchMixer {
   private double y;
   private double z;
 
-  /** A mixer for the paints of {@code table}, seen through {@code surface} under {@code light}. */
-  public BatchMixer(OpticsTable table, Surface surface, Light light) {
+  /** A mixer for the paints of {@code table}, seen dry under {@code light}. */
+  public BatchMixer(OpticsTable table, Light light) {
     tableAbsorption = table.absorption();
     tableScattering = table.scattering();
+    tableGloss = table.gloss();
     ground = table.ground();
     weightX = light.weights(0);
     weightY = light.weights(1);
     weightZ = light.weights(2);
     white = light.white();
-    coat = new CoatRow(surface);
+    coat = new CoatRow(Surface.DRY);
   }
 
   /** Starts a new mix with no paint in it. */
   public void clear() {
     Arrays.fill(coat.k, 0);
     Arrays.fill(coat.s, 0);
+    coat.gloss = 0;
     stirred = false;
   }
 
@@ -63,6 +66,7 @@ public final class BatchMixer {
     for (int i = 0; i < BANDS; i++) {
       s[i] += load * tableScattering[row + i];
     }
+    coat.gloss += load * tableGloss[paint];
     stirred = false;
   }
 

@@ -41,11 +41,14 @@ final class CoatRow {
   /** S·X of the mix, by band; written by the holder before {@link #changed}. */
   final double[] s = new double[BANDS];
 
+  /** The gloss of the mix; written by the holder. */
+  double gloss;
+
   private final Surface surface;
   private final double[] b = new double[BANDS];
   private final double[] y = new double[BANDS];
 
-  /** Coats seen from outside through {@code surface}. */
+  /** Coats seen from outside through {@code surface}, smoothed by their gloss. */
   CoatRow(Surface surface) {
     this.surface = surface;
   }
@@ -64,7 +67,7 @@ final class CoatRow {
   void over(double[] ground, double factor, double[] reflectance) {
     startSeries(factor);
     doubleUp();
-    layOver(ground, reflectance);
+    layOver(ground, factor, reflectance);
   }
 
   private void startSeries(double factor) {
@@ -90,10 +93,11 @@ final class CoatRow {
     }
   }
 
-  private void layOver(double[] ground, double[] reflectance) {
-    double seen = surface.seen();
-    double passed = surface.passed();
+  private void layOver(double[] ground, double factor, double[] reflectance) {
+    double left = gloss == 0 ? 1 : Math.exp(-gloss * factor);
+    double seen = surface.seen() * left;
     double inner = surface.inner();
+    double passed = (1 - surface.lost() * left) * (1 - inner);
     for (int i = 0; i < BANDS; i++) {
       double g = ground[i];
       double sy = s[i] * y[i];

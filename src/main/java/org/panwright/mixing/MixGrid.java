@@ -36,7 +36,7 @@ public final class MixGrid {
       OpticsTable table, int[] paints, WashStrengths washes, BooleanSupplier cancelled) {
     int size = paints.length;
     double[] lab = new double[size * (size + 1) / 2 * BLOCK];
-    BatchMixer mixer = new BatchMixer(table, Surface.DRY, Light.D65);
+    BatchMixer mixer = new BatchMixer(table, Light.D65);
     double[] loads = washes.loads().stream().mapToDouble(Double::doubleValue).toArray();
     for (int row = 0; row < size; row++) {
       if (cancelled.getAsBoolean()) {

@@ -50,14 +50,14 @@ public record Mixer(OpticsTable table) {
     return film;
   }
 
-  /** The reflectance from outside of a recipe painted at a load on the table's paper. */
-  public Spectrum reflectance(Recipe recipe, double load, Surface surface) {
-    return film(recipe, load).seen(table.paper(), surface);
+  /** The reflectance from outside of a recipe painted at a load on the table's paper, dry. */
+  public Spectrum dry(Recipe recipe, double load) {
+    return film(recipe, load).dry(table.paper());
   }
 
-  /** The reflectance of the same coat dry. */
-  public Spectrum dry(Recipe recipe, double load) {
-    return reflectance(recipe, load, Surface.DRY);
+  /** The reflectance of the same coat freshly wet; see {@link Surface#WET}. */
+  public Spectrum wet(Recipe recipe, double load) {
+    return film(recipe, load).wet(table.paper());
   }
 
   /** CIELAB of the dry coat under D65. */

@@ -23,6 +23,7 @@ public final class OpticsTable {
   private final Paper paper;
   private final double[] absorption;
   private final double[] scattering;
+  private final double[] gloss;
   private final double[] ground = new double[Bands.COUNT];
   private final double[] tintLoads;
 
@@ -33,6 +34,7 @@ public final class OpticsTable {
     int size = ids.size();
     absorption = new double[size * Bands.COUNT];
     scattering = new double[size * Bands.COUNT];
+    gloss = new double[size];
     tintLoads = new double[size];
     for (int paint = 0; paint < size; paint++) {
       if (index.put(ids.get(paint), paint) != null) {
@@ -42,6 +44,7 @@ public final class OpticsTable {
         absorption[paint * Bands.COUNT + band] = optics.get(paint).absorption().at(band);
         scattering[paint * Bands.COUNT + band] = optics.get(paint).scattering().at(band);
       }
+      gloss[paint] = optics.get(paint).gloss();
       tintLoads[paint] = TintLoad.of(optics.get(paint), paper);
     }
     Spectrum inside = Film.ground(paper);
@@ -122,6 +125,10 @@ public final class OpticsTable {
 
   double[] scattering() {
     return scattering;
+  }
+
+  double[] gloss() {
+    return gloss;
   }
 
   double[] ground() {

@@ -31,6 +31,9 @@ public record Surface(double seen, double lost, double inner) {
    */
   public static final Surface WET = new Surface(0.02, 0.02, 0.47);
 
+  /** Keeps a little light from inside even in the darkest reading. */
+  public static final double BELOW_DARKEST = 0.95;
+
   public Surface {
     if (!(seen >= 0 && seen <= 0.2 && lost >= 0 && lost <= 0.2 && inner >= 0 && inner <= 0.9)) {
       throw new IllegalArgumentException(
@@ -41,6 +44,34 @@ public record Surface(double seen, double lost, double inner) {
   /** A surface with Saunderson's constants k1 and k2. */
   public static Surface saunderson(double k1, double k2) {
     return new Surface(k1, k1, k2);
+  }
+
+  /**
+   * The same face smoothed by the gum of a coat.
+   *
+   * <pre>k1 · exp(−gloss)</pre>
+   *
+   * <p>Example: {@link #DRY} at gloss 1 turns 0.0110 back instead of 0.03.
+   *
+   * @param gloss of the whole coat, that is Σ gloss · load; 0 leaves the face as it is
+   */
+  public Surface smoothed(double gloss) {
+    if (gloss == 0) {
+      return this;
+    }
+    double left = Math.exp(-gloss);
+    return new Surface(seen * left, lost * left, inner);
+  }
+
+  /**
+   * The same face, turning back no more than {@value #BELOW_DARKEST} of the darkest value that was
+   * read of it: what is read has passed the face.
+   *
+   * @param darkest the lowest reflectance that was read, 0..1
+   */
+  public Surface below(double darkest) {
+    double most = BELOW_DARKEST * darkest;
+    return seen <= most ? this : new Surface(most, Math.min(lost, most), inner);
   }
 
   /**

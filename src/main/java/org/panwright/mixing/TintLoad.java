@@ -74,8 +74,11 @@ public final class TintLoad {
   }
 
   private static double seen(Optics optics, int band, double load, double ground) {
-    return Surface.DRY.outside(
-        Coat.reflectance(optics.absorption().at(band), optics.scattering().at(band), load, ground));
+    return Surface.DRY
+        .smoothed(optics.gloss() * load)
+        .outside(
+            Coat.reflectance(
+                optics.absorption().at(band), optics.scattering().at(band), load, ground));
   }
 
   private static boolean isVisible(int band) {

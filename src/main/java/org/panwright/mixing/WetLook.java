@@ -42,7 +42,7 @@ public final class WetLook {
   /** CIELAB of the wet coat of a recipe at a load, under D65. */
   public Lab lab(Recipe recipe, double load) {
     Lab dry = mixer.lab(recipe, load);
-    Lab rule = Light.D65.lab(mixer.reflectance(recipe, load, Surface.WET));
+    Lab rule = Light.D65.lab(mixer.wet(recipe, load));
     double paper = Light.D65.lab(mixer.table().paper().reflectance()).l();
     List<Portion> portions = recipe.portions();
     double[] volumes = mixer.volumes(recipe);

@@ -5,7 +5,6 @@ import java.util.List;
 import org.panwright.colour.GamutFit;
 import org.panwright.colour.Srgb;
 import org.panwright.mixing.Film;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paper;
 import org.panwright.paint.Wash;
@@ -33,7 +32,7 @@ public record WashRun(List<Srgb> colours, boolean exact) {
     int last = (Wash.values().length - 1) * BETWEEN;
     for (int step = 0; step <= last; step++) {
       double load = load(washes, step);
-      GamutFit fit = PrintColour.of(Film.of(optics, load).seen(paper, Surface.DRY));
+      GamutFit fit = PrintColour.of(Film.of(optics, load).dry(paper));
       colours.add(fit.shown());
       exact &= fit.exact();
     }

@@ -180,6 +180,9 @@ final class KitWriter {
     ObjectNode node = group();
     node.put("source", Spelling.of(optics.source()));
     node.put("expectedError", optics.expectedError());
+    if (optics.gloss() > 0) {
+      node.put("gloss", optics.gloss());
+    }
     node.set("absorption", numbers(optics.absorption()));
     node.set("scattering", numbers(optics.scattering()));
     return finish(here, node);

@@ -159,6 +159,7 @@ final class PaintReader {
         new Optics(
             Spectrum.of(group.at("absorption").numbers(Bands.COUNT, 0, MOST)),
             Spectrum.of(group.at("scattering").numbers(Bands.COUNT, 0, MOST)),
+            reading.optional(here, group.at("gloss"), f -> f.number(0, MOST), 0.0),
             group.at("source").word(OpticsSource.class),
             group.at("expectedError").positive(Math.nextDown(100)));
     reading.keepRest(here, group);

@@ -44,7 +44,7 @@ record DoubtedLoad(Swatch swatch, double factor, double foretold, double remains
       Map<String, KnownPaint> pigments,
       FitReport report,
       BooleanSupplier outdated) {
-    FitSettings held = settings.on(report.surface());
+    FitSettings held = settings.on(report.face());
     return report.residuals().stream()
         .sorted(Comparator.comparingDouble(residual -> -residual.ciede2000()))
         .map(SwatchResidual::swatch)

@@ -44,7 +44,7 @@ final class Expectations {
         squares += pull(equations, unknowns, paint);
       }
     }
-    if (settings.surface().isPresent()) {
+    if (settings.face().isPresent()) {
       for (int unknown = unknowns.face(); unknown < unknowns.usual(); unknown++) {
         equations.addToDiagonal(unknown, 1);
       }

@@ -14,11 +14,11 @@ import org.panwright.paint.Optics;
  * is off.
  *
  * @param optics of each paint, per unit of the swatches' loads
- * @param surface the face of the coats; its gloss is per unit of the swatches' loads
+ * @param surface the face of a bare ground; the gloss of {@code optics} smooths it
  * @param residuals one for each swatch, in their order
  */
 public record FitReport(
-    Map<String, Optics> optics, FittedSurface surface, List<SwatchResidual> residuals) {
+    Map<String, Optics> optics, Surface surface, List<SwatchResidual> residuals) {
   public FitReport {
     optics = Collections.unmodifiableMap(new LinkedHashMap<>(optics));
     residuals = List.copyOf(residuals);
@@ -33,6 +33,13 @@ public record FitReport(
     return predict(optics, surface, paints, ground);
   }
 
+  /** The face the coats were found to have. */
+  KnownFace face() {
+    Map<String, Double> gloss = new LinkedHashMap<>();
+    optics.forEach((paint, found) -> gloss.put(paint, found.gloss()));
+    return new KnownFace(surface, gloss);
+  }
+
   /** The median difference between the swatches and the fit, in CIEDE2000. */
   public double medianError() {
     double[] errors = residuals.stream().mapToDouble(SwatchResidual::ciede2000).sorted().toArray();
@@ -41,19 +48,15 @@ public record FitReport(
   }
 
   static Spectrum predict(
-      Map<String, Optics> optics, FittedSurface face, List<PaintLoad> paints, Reading ground) {
+      Map<String, Optics> optics, Surface bare, List<PaintLoad> paints, Reading ground) {
     Film film = Film.NONE;
-    double total = 0;
     for (PaintLoad share : paints) {
       Optics found = optics.get(share.paint());
       if (found == null) {
         throw new IllegalArgumentException("no optics were fitted for " + share.paint());
       }
       film = film.plus(found, share.load());
-      total += share.load();
     }
-    Surface bare = face.at(0);
-    Surface coated = face.at(total);
-    return film.over(ground.reflectance().map(bare::inside)).map(coated::outside);
+    return film.seen(ground.reflectance(), bare);
   }
 }

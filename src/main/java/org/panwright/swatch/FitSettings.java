@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param scatteringPull of the distance of a paint's mean ln S from the usual one of the set
  * @param scatteringSpread how far, in ln S, a paint may lie from the others before the pull gives
  *     way
- * @param surface the face of the coats where it is known; otherwise it is fitted too
+ * @param face that of the coats where it is known; otherwise it is fitted too
  */
 public record FitSettings(
     double spectral,
@@ -28,18 +28,15 @@ public record FitSettings(
     double scatteringSlope,
     double scatteringPull,
     double scatteringSpread,
-    Optional<FittedSurface> surface) {
+    Optional<KnownFace> face) {
 
   /** For readings of an instrument, whose face is fitted. */
   public static final FitSettings MEASURED =
       new FitSettings(0.64, 0.09, 1, 0.05, 20, 30, 40, 0.4, Optional.empty());
 
-  /**
-   * For optics that the engine is to use: the face is {@link FittedSurface#DRY}, as in every mix it
-   * predicts.
-   */
+  /** For optics that the engine is to use: the face is that of every mix it predicts. */
   public static final FitSettings FOR_ENGINE =
-      new FitSettings(0.64, 0.09, 1, 0.05, 20, 30, 40, 0.4, Optional.of(FittedSurface.DRY));
+      new FitSettings(0.64, 0.09, 1, 0.05, 20, 30, 40, 0.4, Optional.of(KnownFace.MATT));
 
   public FitSettings {
     double least =
@@ -54,7 +51,7 @@ public record FitSettings(
   }
 
   /** The same with the face of the coats known. */
-  FitSettings on(FittedSurface face) {
+  FitSettings on(KnownFace known) {
     return new FitSettings(
         spectral,
         reconstructed,
@@ -64,6 +61,6 @@ public record FitSettings(
         scatteringSlope,
         scatteringPull,
         scatteringSpread,
-        Optional.of(face));
+        Optional.of(known));
   }
 }

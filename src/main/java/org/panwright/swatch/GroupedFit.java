@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.panwright.colour.Spectrum;
+import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 
 /**
@@ -52,20 +53,28 @@ final class GroupedFit {
     }
     Map<String, Optics> optics = new LinkedHashMap<>();
     Map<Swatch, Double> factors = new HashMap<>();
-    Optional<FittedSurface> face = Optional.empty();
+    Optional<KnownFace> face = settings.face();
     for (Set<String> group : groups(set)) {
       SwatchSet part = within(set, group);
-      FitSettings held = face.isPresent() ? settings.on(face.get()) : settings;
+      FitSettings held = face.map(settings::on).orElse(settings);
       FitReport report = OpticsFit.of(part, held, pigments, outdated);
-      face = face.or(() -> Optional.of(report.surface()));
+      face = face.or(() -> Optional.of(found(report, set)));
       report.optics().forEach(optics::putIfAbsent);
       report.residuals().forEach(r -> factors.putIfAbsent(r.swatch(), r.loadFactor()));
     }
-    return whole(set, optics, face.orElseThrow(), factors);
+    return whole(set, optics, face.orElseThrow().bare(), factors);
+  }
+
+  /** The face of one group's coats for those of all. */
+  private static KnownFace found(FitReport report, SwatchSet set) {
+    double gloss = report.optics().values().iterator().next().gloss();
+    Map<String, Double> all = new HashMap<>();
+    set.paints().forEach(paint -> all.put(paint, gloss));
+    return new KnownFace(report.surface(), all);
   }
 
   private static FitReport whole(
-      SwatchSet set, Map<String, Optics> optics, FittedSurface face, Map<Swatch, Double> factors) {
+      SwatchSet set, Map<String, Optics> optics, Surface face, Map<Swatch, Double> factors) {
     List<SwatchResidual> residuals = new ArrayList<>();
     for (Swatch swatch : set.swatches()) {
       double factor = factors.getOrDefault(swatch, 1.0);

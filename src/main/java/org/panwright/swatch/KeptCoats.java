@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.panwright.colour.Spectrum;
+import org.panwright.mixing.Surface;
 import org.panwright.paint.Admixture;
 import org.panwright.paint.Optics;
 import org.panwright.paint.OpticsSource;
@@ -21,13 +23,17 @@ import org.panwright.paint.Shelf;
  *
  * @param coats those that can be used, in the order of the first swatches of {@code set}
  * @param unused those whose admixture nobody knows
+ * @param tooDark those darker than any dry coat can be
  * @param set the swatches of {@code coats}, then such as stand for what is known of admixtures
+ * @param measured optics of admixtures that were learnt before
  * @param pigments what is known of the paints, and of admixtures only named, from their pigments
  */
 record KeptCoats(
     List<Kept> coats,
     List<PaintFitReport.Unused> unused,
+    List<PaintedCoat> tooDark,
     SwatchSet set,
+    Map<String, Optics> measured,
     Map<String, KnownPaint> pigments) {
   /** A black drawing ink or marker, dry: common practice, L* about 24. */
   private static final Spectrum BLACK_LINE = Spectrum.flat(0.04);
@@ -47,7 +53,9 @@ record KeptCoats(
   static KeptCoats of(Shelf shelf, Set<String> paintIds, PigmentLibrary library, Paper paper) {
     List<Kept> coats = new ArrayList<>();
     List<PaintFitReport.Unused> unused = new ArrayList<>();
+    List<PaintedCoat> tooDark = new ArrayList<>();
     List<Swatch> swatches = new ArrayList<>();
+    Map<String, Optics> measured = new LinkedHashMap<>();
     Map<String, Optics> companions = new LinkedHashMap<>();
     Map<String, KnownPaint> pigments = new LinkedHashMap<>();
     for (Paint paint : shelf.paints()) {
@@ -64,18 +72,23 @@ record KeptCoats(
           unused.add(new PaintFitReport.Unused(paint.id(), coat));
           continue;
         }
-        other
-            .map(Companions::id)
-            .filter(id -> !paintIds.contains(id))
-            .ifPresent(id -> companions.put(id, known.orElseThrow()));
-        coats.add(new Kept(paint.id(), coat));
-        swatches.add(
+        Swatch swatch =
             new Swatch(
                 paint.id() + "/" + coat.id(),
                 loads(paint.id(), coat, presumedLoad(coat)),
                 Reading.of(coat.dry()),
                 ground(coat, paper),
-                doubt(coat)));
+                doubt(coat));
+        if (KnownFace.isTooDark(swatch, paintIds)) {
+          tooDark.add(coat);
+          continue;
+        }
+        other
+            .map(Companions::id)
+            .filter(id -> !paintIds.contains(id))
+            .ifPresent(id -> companions.put(id, known.orElseThrow()));
+        coats.add(new Kept(paint.id(), coat));
+        swatches.add(swatch);
       }
     }
     companions.forEach(
@@ -83,10 +96,29 @@ record KeptCoats(
           if (optics.source() == OpticsSource.PIGMENTS) {
             pigments.put(id, new KnownPaint(optics, true));
           } else {
+            measured.put(id, optics);
             swatches.addAll(standIns(id, optics, paper));
           }
         });
-    return new KeptCoats(coats, unused, new SwatchSet(swatches), pigments);
+    return new KeptCoats(coats, unused, tooDark, new SwatchSet(swatches), measured, pigments);
+  }
+
+  /** The same without the coats found to be too dark. */
+  KeptCoats without(Predicate<Swatch> found) {
+    List<Kept> left = new ArrayList<>();
+    List<PaintedCoat> dark = new ArrayList<>(tooDark);
+    List<Swatch> swatches = new ArrayList<>();
+    for (int i = 0; i < coats.size(); i++) {
+      Swatch swatch = set.swatches().get(i);
+      if (found.test(swatch)) {
+        dark.add(coats.get(i).coat());
+      } else {
+        left.add(coats.get(i));
+        swatches.add(swatch);
+      }
+    }
+    swatches.addAll(set.swatches().subList(coats.size(), set.swatches().size()));
+    return new KeptCoats(left, unused, dark, new SwatchSet(swatches), measured, pigments);
   }
 
   private static boolean isItself(Admixture other, Paint paint) {
@@ -146,7 +178,7 @@ record KeptCoats(
       for (double load : new double[] {1, USUAL_WASH}) {
         Reading below = new Reading.OfSpectrum(ground);
         List<PaintLoad> paint = List.of(new PaintLoad(id, load));
-        Spectrum seen = FitReport.predict(Map.of(id, optics), FittedSurface.DRY, paint, below);
+        Spectrum seen = FitReport.predict(Map.of(id, optics), Surface.DRY, paint, below);
         coats.add(
             new Swatch(
                 id + " as known, " + load + " over " + ground.at(0),

@@ -110,7 +110,10 @@ final class KnownShapes {
     return squares;
   }
 
-  /** Starts the two distances of each paint known where its curves start. */
+  /**
+   * Starts S of each paint known as it is known, and the distance of K where its curve starts. From
+   * a usual S a dark paint of two coats finds its way into a wrong valley.
+   */
   void start(Unknowns unknowns, double usualLoad) {
     double unit = Math.log(usualLoad);
     for (int paint = 0; paint < lnAbsorption.length; paint++) {
@@ -118,13 +121,11 @@ final class KnownShapes {
         continue;
       }
       double a = 0;
-      double b = 0;
       for (int band = 0; band < Bands.COUNT; band++) {
+        unknowns.start(unknowns.scattering(paint, band), lnScattering[paint][band] + unit);
         a += unknowns.at(unknowns.absorption(paint, band)) - lnAbsorption[paint][band] - unit;
-        b += unknowns.at(unknowns.scattering(paint, band)) - lnScattering[paint][band] - unit;
       }
       unknowns.start(unknowns.absorptionScale(paint), a / Bands.COUNT);
-      unknowns.start(unknowns.scatteringScale(paint), b / Bands.COUNT);
     }
   }
 

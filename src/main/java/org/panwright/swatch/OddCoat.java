@@ -65,7 +65,7 @@ public record OddCoat(Swatch swatch, double foretold) {
       int index,
       BooleanSupplier outdated) {
     Swatch swatch = set.swatches().get(index);
-    FitSettings held = settings.on(whole.surface());
+    FitSettings held = settings.on(whole.face());
     try {
       OptionalDouble error = OptionalDouble.empty();
       for (SwatchSet near : nearer(set, swatch)) {

@@ -11,6 +11,7 @@ import java.util.function.BooleanSupplier;
 import org.panwright.colour.Bands;
 import org.panwright.colour.Difference;
 import org.panwright.colour.Spectrum;
+import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 import org.panwright.paint.OpticsSource;
 
@@ -49,7 +50,8 @@ public final class OpticsFit {
       terms.add(new SwatchTerm(swatch, paints, usualLoad, settings, place));
     }
     doubtful = counted;
-    known = new KnownShapes(pigments, paints);
+    known =
+        new KnownShapes(settings.face().map(f -> smoothed(pigments, f)).orElse(pigments), paints);
     expectations = new Expectations(settings, known);
   }
 
@@ -168,11 +170,7 @@ public final class OpticsFit {
   }
 
   private FitReport report(Unknowns unknowns) {
-    FittedSurface perCoat = unknowns.surface();
-    FittedSurface surface =
-        settings
-            .surface()
-            .orElse(new FittedSurface(perCoat.k1(), perCoat.k2(), perCoat.gloss() / usualLoad));
+    Surface surface = settings.face().map(KnownFace::bare).orElseGet(unknowns::surface);
     Map<String, Optics> optics = new LinkedHashMap<>();
     for (int paint = 0; paint < paints.size(); paint++) {
       optics.put(paints.get(paint), opticsOf(unknowns, paint, 1));
@@ -192,7 +190,7 @@ public final class OpticsFit {
     return new FitReport(optics, surface, residuals);
   }
 
-  private FitDoubt doubt(Unknowns unknowns, FittedSurface surface, Map<String, Optics> optics) {
+  private FitDoubt doubt(Unknowns unknowns, Surface surface, Map<String, Optics> optics) {
     Equations equations = new Equations(unknowns.size());
     gather(equations, unknowns);
     Reading paper = lightestGround();
@@ -225,8 +223,23 @@ public final class OpticsFit {
             band -> Math.exp(unknowns.at(unknowns.absorption(paint, band))) / usualLoad),
         Spectrum.ofBands(
             band -> Math.exp(unknowns.at(unknowns.scattering(paint, band))) / usualLoad),
+        gloss(unknowns, paint),
         measured ? OpticsSource.SPECTRA : OpticsSource.SWATCHES,
         error);
+  }
+
+  private double gloss(Unknowns unknowns, int paint) {
+    return settings
+        .face()
+        .map(face -> face.gloss(paints.get(paint)))
+        .orElseGet(() -> unknowns.at(unknowns.gloss()) / usualLoad);
+  }
+
+  private static Map<String, KnownPaint> smoothed(
+      Map<String, KnownPaint> pigments, KnownFace face) {
+    Map<String, KnownPaint> smoothed = new LinkedHashMap<>();
+    pigments.forEach((paint, known) -> smoothed.put(paint, known.smoothed(face.gloss(paint))));
+    return smoothed;
   }
 
   static double distance(Reading first, Reading second) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.panwright.colour.Spectrum;
+import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
@@ -58,12 +59,15 @@ public final class PaintFit {
     if (kept.coats().isEmpty()) {
       throw new FitRefusedException(new FitRefusal.NoSwatches());
     }
-    SwatchSet set = kept.set();
-    FitSettings settings = FitSettings.FOR_ENGINE;
-    BooleanSupplier first = watch.part(0, FIRST_OF_ALL, FitWatch.ONE_FIT);
-    FitReport report = GroupedFit.of(set, settings, kept.pigments(), first);
+    FacedFit fit = FacedFit.of(kept, paintIds, watch.part(0, FIRST_OF_ALL, FitWatch.ONE_FIT));
+    return report(fit, paintIds, watch);
+  }
+
+  private static PaintFitReport report(FacedFit fit, Set<String> paintIds, FitWatch watch) {
+    KeptCoats kept = fit.kept();
+    FitReport report = fit.report();
     BooleanSupplier others = watch.part(FIRST_OF_ALL, 1, FitWatch.ONE_FIT / FIRST_OF_ALL);
-    Optional<OddCoat> odd = OddCoat.in(set, settings, kept.pigments(), report, others);
+    Optional<OddCoat> odd = OddCoat.in(kept.set(), fit.settings(), kept.pigments(), report, others);
     Map<String, Optics> optics = new LinkedHashMap<>();
     report
         .optics()
@@ -85,16 +89,18 @@ public final class PaintFit {
               residual.ciede2000(),
               residual.swatch().totalLoad() * residual.loadFactor()));
     }
-    Optional<DoubtedLoad> doubted = DoubtedLoad.in(set, settings, kept.pigments(), report, others);
+    Optional<DoubtedLoad> doubted =
+        DoubtedLoad.in(kept.set(), fit.settings(), kept.pigments(), report, others);
     return new PaintFitReport(
         optics,
         coats,
         kept.unused(),
+        kept.tooDark(),
         odd.flatMap(
             o ->
                 fitOf(kept, coats, o.swatch())
-                    .map(fit -> new PaintFitReport.Odd(fit, o.foretold()))),
-        doubted.flatMap(d -> fitOf(kept, coats, d.swatch()).flatMap(fit -> otherLoad(fit, d))));
+                    .map(coat -> new PaintFitReport.Odd(coat, o.foretold()))),
+        doubted.flatMap(d -> fitOf(kept, coats, d.swatch()).flatMap(coat -> otherLoad(coat, d))));
   }
 
   /**
@@ -139,8 +145,7 @@ public final class PaintFit {
     for (double off = -2; off <= 2; off += doubt > 0 ? 0.125 : 4) {
       double load = KeptCoats.presumedLoad(coat) * Math.exp(doubt > 0 ? off * doubt : 0);
       Spectrum seen =
-          FitReport.predict(
-              optics, FittedSurface.DRY, KeptCoats.loads(paint.id(), coat, load), ground);
+          FitReport.predict(optics, Surface.DRY, KeptCoats.loads(paint.id(), coat, load), ground);
       double error = OpticsFit.distance(new Reading.OfSpectrum(clamped(seen)), dry);
       double cost = doubt > 0 ? error * error + off * off : error;
       if (cost < least) {

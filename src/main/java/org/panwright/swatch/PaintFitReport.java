@@ -5,9 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.panwright.colour.Lab;
 import org.panwright.colour.Spectrum;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 import org.panwright.paint.PaintedCoat;
 
@@ -17,6 +15,7 @@ import org.panwright.paint.PaintedCoat;
  * @param optics by paint id, for load 1 = the masstone coat, each with its expected error
  * @param coats what the fit makes of each coat that was used
  * @param unused coats mixed with a paint that is not on the shelf any more
+ * @param tooDark coats left out because no dry coat can be as dark
  * @param odd the coat that disagrees with the rest, if one does
  * @param doubted the coat whose noted load does, while another would not, if there is one
  */
@@ -24,20 +23,22 @@ public record PaintFitReport(
     Map<String, Optics> optics,
     List<CoatFit> coats,
     List<Unused> unused,
+    List<PaintedCoat> tooDark,
     Optional<Odd> odd,
     Optional<OtherLoad> doubted) {
   public PaintFitReport {
     optics = Collections.unmodifiableMap(new LinkedHashMap<>(optics));
     coats = List.copyOf(coats);
     unused = List.copyOf(unused);
+    tooDark = List.copyOf(tooDark);
   }
 
-  /** The readings darker than the face of a dry coat lets any coat be shown. */
-  public List<Lab> tooDark() {
-    return coats.stream()
-        .map(fit -> fit.coat().dry().lab())
-        .filter(read -> read.l() < Surface.DRY.darkestL())
-        .toList();
+  /**
+   * The gloss of the paints that were fitted; above 0 where a coat was darker than a matt one can
+   * be.
+   */
+  public double gloss() {
+    return optics.values().stream().mapToDouble(Optics::gloss).max().orElse(0);
   }
 
   /**

@@ -3,6 +3,7 @@ package org.panwright.swatch;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.colour.Spectrum;
+import org.panwright.colour.Xyz;
 import org.panwright.paint.CoatReading;
 
 /** What was read off one dry place: a reflectance, or only its colour. */
@@ -12,6 +13,19 @@ public sealed interface Reading {
 
   /** The reflectance: measured, or the {@link Smoothest} one of that colour. */
   Spectrum reflectance();
+
+  /**
+   * The darkest value that was read, 0..1: of the bands of a reflectance, of X, Y and Z against
+   * white where only a colour was read.
+   */
+  default double darkest() {
+    if (this instanceof OfSpectrum measured) {
+      return measured.reflectance().min();
+    }
+    Xyz white = Light.D65.white();
+    Xyz seen = lab().toXyz(white);
+    return Math.min(seen.x() / white.x(), Math.min(seen.y() / white.y(), seen.z() / white.z()));
+  }
 
   /** The same, to be kept with a paint. */
   default CoatReading kept() {

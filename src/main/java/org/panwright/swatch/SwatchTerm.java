@@ -5,6 +5,7 @@ import java.util.List;
 import org.panwright.colour.Bands;
 import org.panwright.colour.Light;
 import org.panwright.colour.Spectrum;
+import org.panwright.mixing.Surface;
 
 /**
  * One swatch's share in the sum of squares: how far the coat the unknowns predict is from the coat
@@ -30,9 +31,10 @@ final class SwatchTerm {
   private final int[] paints;
   private final double[] loads;
   private final double totalLoad;
-  private final double usualLoad;
+  private final double knownGloss;
   private final double[] read;
   private final double[] ground;
+  private final double darkestBelow;
   private final double spectralWeight;
   private final ColourError colour;
   private final double loadDoubt;
@@ -57,10 +59,14 @@ final class SwatchTerm {
     loadDoubt = swatch.loadDoubt();
     paints = swatch.paints().stream().mapToInt(p -> paintNames.indexOf(p.paint())).toArray();
     loads = swatch.paints().stream().mapToDouble(p -> p.load() / usualLoad).toArray();
-    this.usualLoad = usualLoad;
+    knownGloss =
+        swatch.paints().stream()
+            .mapToDouble(p -> settings.face().map(f -> f.gloss(p.paint()) * p.load()).orElse(0.0))
+            .sum();
     totalLoad = swatch.totalLoad() / usualLoad;
     read = swatch.reading().reflectance().toArray();
     ground = swatch.ground().reflectance().toArray();
+    darkestBelow = Arrays.stream(ground).min().orElseThrow();
     spectralWeight =
         swatch.reading() instanceof Reading.OfSpectrum
             ? settings.spectral()
@@ -68,9 +74,9 @@ final class SwatchTerm {
     colour = new ColourError(swatch.reading().lab());
   }
 
-  /** The lowest value that was read. */
+  /** The lowest value that was read of the coat or of what lies beneath. */
   double darkest() {
-    return Arrays.stream(read).min().orElseThrow();
+    return Math.min(darkestBelow, Arrays.stream(read).min().orElseThrow());
   }
 
   /** Adds the swatch to the equations and answers its sum of squares. */
@@ -186,14 +192,19 @@ final class SwatchTerm {
 
   /** The coat and its slopes by ln K and ln S of each paint in the band, u, k2 and gloss. */
   private Prediction predict(Unknowns unknowns) {
-    boolean faceKnown = settings.surface().isPresent();
-    FittedSurface surface = settings.surface().orElseGet(unknowns::surface);
-    double k2 = surface.k2();
-    double gloss = faceKnown ? surface.gloss() * usualLoad : surface.gloss();
+    boolean faceKnown = settings.face().isPresent();
+    Surface bare =
+        settings.face().map(KnownFace::bare).orElseGet(unknowns::surface).below(darkestBelow);
+    double k2 = bare.inner();
     double factor = loadFactor(unknowns);
     double wholeLoad = totalLoad * factor;
-    double fade = Math.exp(-gloss * wholeLoad);
-    double k1 = surface.k1() * fade;
+    double gloss =
+        settings
+            .face()
+            .map(face -> knownGloss * factor)
+            .orElseGet(() -> unknowns.at(unknowns.gloss()) * wholeLoad);
+    double fade = Math.exp(-gloss);
+    double k1 = bare.seen() * fade;
     Prediction prediction = new Prediction(2 * paints.length + ofTheCoat());
     double[] k = new double[paints.length];
     double[] s = new double[paints.length];
@@ -206,8 +217,8 @@ final class SwatchTerm {
         sumK += k[i];
         sumS += s[i];
       }
-      double above = Math.max(0, ground[band] - surface.k1());
-      double below = 1 - surface.k1() - k2 * (1 - ground[band]);
+      double above = Math.max(0, ground[band] - bare.seen());
+      double below = 1 - bare.seen() - k2 * (1 - ground[band]);
       CoatSlope coat = CoatSlope.at(sumK, sumS, above / below);
       double inside = coat.reflectance();
       double open = 1 - k2 * inside;
@@ -219,20 +230,19 @@ final class SwatchTerm {
         slopes[2 * i + 1] = byInside * coat.byScattering() * s[i];
       }
       int at = 2 * paints.length;
+      double byK1 = 1 - (1 - k2) * inside / open;
       if (!faceKnown) {
-        double byK1 = 1 - (1 - k2) * inside / open;
         double byGround = byInside * coat.byGround();
         double groundByK1 = above > 0 ? (above - below) / (below * below) : 0;
         double groundByK2 = above * (1 - ground[band]) / (below * below);
         slopes[at] = unknowns.k1Slope() * (byK1 * fade + byGround * groundByK1);
         slopes[at + 1] = (1 - k1) * inside * (inside - 1) / (open * open) + byGround * groundByK2;
         slopes[at + 2] = -wholeLoad * k1 * byK1;
-        if (doubtful != NOT_DOUBTFUL) {
-          slopes[at + 3] = gloss * slopes[at + 2];
-        }
       }
       if (doubtful != NOT_DOUBTFUL) {
-        slopes[at + 3] += byInside * (coat.byAbsorption() * sumK + coat.byScattering() * sumS);
+        slopes[at + 3] =
+            byInside * (coat.byAbsorption() * sumK + coat.byScattering() * sumS)
+                - gloss * k1 * byK1;
       }
     }
     return prediction;

@@ -1,6 +1,7 @@
 package org.panwright.swatch;
 
 import org.panwright.colour.Bands;
+import org.panwright.mixing.Surface;
 
 /**
  * The numbers a fit looks for, in one row: ln K of each paint and band, ln S of each paint and
@@ -114,15 +115,14 @@ final class Unknowns {
     return values.length - 1 - fromLast;
   }
 
-  /** The face these numbers stand for; its gloss is per usual coat. */
-  FittedSurface surface() {
-    return new FittedSurface(
-        ceiling / (1 + Math.exp(-values[face()])), values[inner()], values[gloss()]);
+  /** The face of a bare ground these numbers stand for. */
+  Surface surface() {
+    return Surface.saunderson(ceiling / (1 + Math.exp(-values[face()])), values[inner()]);
   }
 
   /** ∂k1/∂u. */
   double k1Slope() {
-    double k1 = surface().k1();
+    double k1 = surface().seen();
     return k1 * (1 - k1 / ceiling);
   }
 

@@ -193,7 +193,7 @@ public final class PaintPageWords {
             ? ""
             : " %s left out: the paint mixed into it is not on the shelf."
                 .formatted(coats(report.unused().size()));
-    String dark = SwatchWords.tooDark(report.tooDark()).map(told -> " " + told).orElse("");
+    String dark = SwatchWords.darks(report).map(told -> " " + told).orElse("");
     return text + odd + load + unused + dark;
   }
 

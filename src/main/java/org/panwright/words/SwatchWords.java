@@ -1,12 +1,10 @@
 package org.panwright.words;
 
-import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.panwright.colour.Lab;
 import org.panwright.mixing.Surface;
 import org.panwright.swatch.FitRefusal;
+import org.panwright.swatch.PaintFitReport;
 import org.panwright.swatch.TableFault;
 
 /** What is said about swatches and the files their readings come in. */
@@ -115,26 +113,30 @@ public final class SwatchWords {
     throw new IllegalArgumentException("no words for " + refusal);
   }
 
-  /**
-   * That coats were read darker than any coat is shown; empty if there are none.
-   *
-   * @param read the colours of those coats
-   */
-  public static Optional<String> tooDark(List<Lab> read) {
-    boolean one = read.size() == 1;
-    return read.stream()
-        .min(Comparator.comparingDouble(Lab::l))
-        .map(
-            darkest ->
-                String.format(
-                    Locale.ROOT,
-                    "%s darker than any dry coat is shown here (L* %.1f), so %s shown lighter than"
-                        + " painted. The darkest was read at L* %.1f. The readings are kept as"
-                        + " they are.",
-                    one ? "1 swatch is" : read.size() + " swatches are",
-                    Surface.DRY.darkestL(),
-                    one ? "it is" : "they are",
-                    darkest.l()));
+  /** What a fit did about its darkest coats; empty if nothing had to be done. */
+  public static Optional<String> darks(PaintFitReport report) {
+    if (report.gloss() == 0 && report.tooDark().isEmpty()) {
+      return Optional.empty();
+    }
+    String sheen =
+        report.gloss() == 0
+            ? ""
+            : String.format(
+                Locale.ROOT,
+                "The darkest swatch is as dark as a matt coat can be (L* %.1f) or darker, so the"
+                    + " paints are taken to dry with a sheen: the face of a full-strength coat"
+                    + " throws back %.1f %% of the light, not %.0f %%.",
+                Surface.DRY.darkestL(),
+                100 * Surface.DRY.smoothed(report.gloss()).seen(),
+                100 * Surface.DRY.seen());
+    int dark = report.tooDark().size();
+    String leftOut =
+        dark == 0
+            ? ""
+            : (dark == 1 ? "1 swatch is" : dark + " swatches are")
+                + " darker than any dry coat can be and left out; kept as read. A picture cut off"
+                + " in the darks does that: read it again, exposed a little longer.";
+    return Optional.of((sheen + " " + leftOut).strip());
   }
 
   private static String range(TableFault.OutOfRange out) {

@@ -18,7 +18,6 @@ import org.panwright.kit.Kit;
 import org.panwright.mixing.BatchMixer;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Ratio;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.paint.WashStrengths;
 
@@ -45,7 +44,7 @@ public class EngineBenchmark {
     Kit kit = BenchKit.of(PAINTS, PAINTS);
     OpticsTable table =
         OpticsTable.of(kit.shelf().paints(), new PigmentLibrary(List.of()), kit.paper());
-    mixer = new BatchMixer(table, Surface.DRY, Light.D65);
+    mixer = new BatchMixer(table, Light.D65);
   }
 
   /** One paint with all others, in seven ratios, each a fresh mix for each of five washes. */

@@ -8,6 +8,8 @@ import org.panwright.Tolerance;
 import org.panwright.colour.Bands;
 import org.panwright.colour.Light;
 import org.panwright.colour.Spectrum;
+import org.panwright.paint.Optics;
+import org.panwright.paint.OpticsSource;
 import org.panwright.paint.Paper;
 
 class FilmTest {
@@ -17,11 +19,40 @@ class FilmTest {
 
   @Test
   void noPaintShowsThePaper() {
-    Spectrum seen = Film.NONE.seen(Paper.WHITE, Surface.DRY);
+    Spectrum seen = Film.NONE.dry(Paper.WHITE);
 
     for (int band = 0; band < Bands.COUNT; band++) {
       assertThat(seen.at(band)).isCloseTo(Paper.WHITE.reflectance().at(band), Tolerance.ROUND_TRIP);
     }
+  }
+
+  @Test
+  void glossOfTheWholeCoatSmoothsItsFaceAndNotThePapers() {
+    // Nothing comes from inside a film that only absorbs: R = 0.03 exp(-(0.5 · 1.2 + 0.8 · 0.5)).
+    Optics shiny = black(1.2);
+    Film coat = Film.of(shiny, 0.5).plus(black(0.5), 0.8);
+
+    assertThat(coat.dry(Paper.WHITE).at(0)).isCloseTo(0.03 * Math.exp(-1), Tolerance.ROUND_TRIP);
+    assertThat(coat.times(2).gloss()).isCloseTo(2, Tolerance.ROUND_TRIP);
+    assertThat(Film.of(shiny, 0).dry(Paper.WHITE).at(9))
+        .isCloseTo(Paper.WHITE.reflectance().at(9), Tolerance.ROUND_TRIP);
+  }
+
+  @Test
+  void waterHidesTheGloss() {
+    assertThat(Film.of(black(3), 1).wet(Paper.WHITE))
+        .isEqualTo(Film.of(black(0), 1).wet(Paper.WHITE));
+  }
+
+  @Test
+  void aGroundDarkerThanAFaceHasLessOfOne() {
+    Spectrum line = Spectrum.flat(0.02);
+
+    assertThat(Film.NONE.seen(line, Surface.DRY).at(0)).isCloseTo(0.02, Tolerance.ROUND_TRIP);
+  }
+
+  private static Optics black(double gloss) {
+    return new Optics(Spectrum.flat(1e5), Spectrum.flat(0), gloss, OpticsSource.SPECTRA, 1);
   }
 
   @Test
@@ -91,7 +122,7 @@ class FilmTest {
         .hasMessage("load must not be negative, was -0.1");
     assertThatThrownBy(() -> Film.of(Samples.BLUE, Double.NaN))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new Film(Spectrum.flat(-1), Spectrum.flat(0)))
+    assertThatThrownBy(() -> new Film(Spectrum.flat(-1), Spectrum.flat(0), 0))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("absorption of a film");
   }

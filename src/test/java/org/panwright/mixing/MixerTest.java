@@ -68,7 +68,7 @@ class MixerTest {
   void wetIsNeverLighterThanDry(String paint) {
     for (double load : new double[] {0.04, 0.25, 1}) {
       Recipe recipe = Recipe.of(paint);
-      double wet = Light.D65.lab(MIXER.reflectance(recipe, load, Surface.WET)).l();
+      double wet = Light.D65.lab(MIXER.wet(recipe, load)).l();
 
       assertThat(wet).isLessThan(MIXER.lab(recipe, load).l());
     }

@@ -49,6 +49,28 @@ class SurfaceTest {
     assertThat(Surface.DRY.inside(0)).isZero();
   }
 
+  @ParameterizedTest(name = "gloss {0} leaves k1 {1}")
+  @CsvSource({
+    // Worked by hand: 0.03 exp(-gloss).
+    "0,   0.03",
+    "1,   0.0110364",
+    "2.5, 0.0024625",
+  })
+  void gumSmoothsTheFace(double gloss, double k1) {
+    Surface smoothed = Surface.DRY.smoothed(gloss);
+
+    assertThat(smoothed.seen()).isCloseTo(k1, Offset.offset(1e-7));
+    assertThat(smoothed.lost()).isCloseTo(k1, Offset.offset(1e-7));
+    assertThat(smoothed.inner()).isEqualTo(Surface.DRY.inner());
+  }
+
+  @Test
+  void theFaceStaysBelowWhatWasRead() {
+    assertThat(Surface.DRY.below(0.02).seen()).isCloseTo(0.019, Tolerance.ROUND_TRIP);
+    assertThat(Surface.DRY.below(0.02).inside(0.02)).isPositive();
+    assertThat(Surface.DRY.below(0.04)).isEqualTo(Surface.DRY);
+  }
+
   @ParameterizedTest(name = "k1 {0}: nothing darker than L* {1}")
   @CsvSource({
     // Worked by hand: nothing inside leaves R = k1 (Saunderson), L* = 116 ∛k1 − 16 (CIE 015), and

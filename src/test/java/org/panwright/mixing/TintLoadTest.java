@@ -20,8 +20,7 @@ class TintLoadTest {
     for (Optics optics : new Optics[] {Samples.YELLOW, Samples.RED, Samples.BLUE, Samples.BLACK}) {
       double load = TintLoad.of(optics, Paper.WHITE);
 
-      assertThat(darkest(Film.of(optics, load).seen(Paper.WHITE, Surface.DRY)))
-          .isCloseTo(0.40, CLOSE);
+      assertThat(darkest(Film.of(optics, load).dry(Paper.WHITE))).isCloseTo(0.40, CLOSE);
     }
   }
 

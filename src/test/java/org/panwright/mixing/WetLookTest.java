@@ -22,7 +22,7 @@ class WetLookTest {
 
   @Test
   void withoutReadingsTheRuleHolds() {
-    Lab rule = Light.D65.lab(MIXER.reflectance(Recipe.of("grey"), 1, Surface.WET));
+    Lab rule = Light.D65.lab(MIXER.wet(Recipe.of("grey"), 1));
     assertThat(new WetLook(MIXER, id -> Optional.empty()).lab(Recipe.of("grey"), 1))
         .isEqualTo(rule);
   }

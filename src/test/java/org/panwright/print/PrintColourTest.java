@@ -8,7 +8,6 @@ import org.panwright.colour.GamutFit;
 import org.panwright.colour.Spectrum;
 import org.panwright.colour.Srgb;
 import org.panwright.mixing.Film;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paper;
 import org.panwright.paint.Wash;
@@ -44,7 +43,7 @@ class PrintColourTest {
 
     for (Wash wash : Wash.values()) {
       double load = WashStrengths.USUAL.load(wash);
-      Srgb alone = PrintColour.of(Film.of(optics, load).seen(Paper.WHITE, Surface.DRY)).shown();
+      Srgb alone = PrintColour.of(Film.of(optics, load).dry(Paper.WHITE)).shown();
       assertThat(run.colours().get(wash.ordinal() * WashRun.BETWEEN).toHex())
           .isEqualTo(alone.toHex());
     }

@@ -17,7 +17,6 @@ import org.panwright.colour.Oklab;
 import org.panwright.colour.Oklch;
 import org.panwright.mixing.Coat;
 import org.panwright.mixing.Film;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paper;
 import org.panwright.paint.PigmentName;
@@ -120,8 +119,7 @@ class PublishedPigmentsTest {
   }
 
   private static Oklch coat(Optics optics, double load) {
-    return Oklab.ofD65(Light.D65.xyz(Film.of(optics, load).seen(Paper.WHITE, Surface.DRY)))
-        .toOklch();
+    return Oklab.ofD65(Light.D65.xyz(Film.of(optics, load).dry(Paper.WHITE))).toOklch();
   }
 
   private static double loadOfLightness(Optics optics, double lightness) {

@@ -47,7 +47,7 @@ class SwatchbookJsonTest {
             .withMixedWith(Admixture.of("p2", 0.25))
             .withGround(Ground.BLACK_LINE, Optional.of(new CoatReading.OfColour(new Lab(9, 0, 0))));
     Optics first = new Optics(Spectrum.flat(2), Spectrum.flat(0.1), OpticsSource.SPECTRA, 2);
-    Optics second = new Optics(Spectrum.flat(3), Spectrum.flat(0.2), OpticsSource.SWATCHES, 3);
+    Optics second = new Optics(Spectrum.flat(3), Spectrum.flat(0.2), 0.7, OpticsSource.SWATCHES, 3);
     Kit coats =
         new SwatchEdit.RecordSwatches(Map.of("p1", List.of(full, tint, mixed)))
             .apply(SampleKit.KIT);

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,8 +68,30 @@ class OpticsFitTest {
 
     FitReport report = OpticsFit.of(set, FitSettings.MEASURED);
 
-    assertThat(report.surface().k1()).isLessThan(darkest(set));
+    assertThat(report.surface().seen()).isLessThan(darkest(set));
     assertThat(error(report, GREEN, face)).isLessThan(0.8);
+  }
+
+  @Test
+  void followsCoatsThatDryWithASheen() throws FitRefusedException {
+    // The paints of the other tests, each coat's face smoothed by k1 exp(-1.2 load) as it is
+    // painted.
+    List<Swatch> shiny = new ArrayList<>();
+    for (Swatch matt : SET.swatches()) {
+      Surface face = Surface.DRY.smoothed(1.2 * matt.totalLoad());
+      shiny.add(InventedPaints.coat(face, matt.paints()));
+    }
+    KnownFace face = KnownFace.of(shiny, Set.copyOf(SET.paints()), Map.of());
+
+    FitReport report = OpticsFit.of(new SwatchSet(shiny), FitSettings.FOR_ENGINE.on(face));
+
+    assertThat(shiny).allMatch(face::allows);
+    assertThat(shiny).anyMatch(coat -> !KnownFace.MATT.allows(coat));
+    assertThat(error(report, GREEN, Surface.DRY.smoothed(1.2 * load(GREEN)))).isLessThan(2.0);
+  }
+
+  private static double load(List<PaintLoad> paints) {
+    return paints.stream().mapToDouble(PaintLoad::load).sum();
   }
 
   @Test

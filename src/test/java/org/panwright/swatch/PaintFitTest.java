@@ -2,6 +2,7 @@ package org.panwright.swatch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
@@ -151,20 +152,55 @@ class PaintFitTest {
   }
 
   @Test
-  void coatsDarkerThanAnyFaceAreNamedAndKeptAsRead() throws Exception {
-    // A face that turns back 3 % looks like L* 116 ∛0.03 − 16 = 20.04 (Saunderson; CIE 015).
-    PaintedCoat darker = PaintedCoat.of("full", new CoatReading.OfColour(new Lab(16, 0, 0)), FULL);
-    PaintedCoat justNot =
-        PaintedCoat.of("full", new CoatReading.OfColour(new Lab(20.1, 0, 0)), FULL);
-    PaintedCoat wash =
-        PaintedCoat.of("wash", new CoatReading.OfColour(new Lab(48, 0, 0)), Strength.WASH);
+  void noFaceThrowsBackMoreThanTheDarkestReading() throws Exception {
+    // L* 16 is R = (32/116)³ = 0.020993 (CIE 015), so the face, 0.03 on paper, is to fall to 0.95
+    // of it by the full-strength coat: ln(0.03 / (0.95 · 0.020993)) = 0.4083. L* 20.7 is 0.031635
+    // and asks for nothing.
+    PaintedCoat wash = grey("wash", 48, Strength.WASH);
+    PaintFitReport report =
+        fit(Set.of("black"), paint("black", "PBk7", grey("full", 16, FULL), wash));
+    PaintFitReport matt =
+        fit(Set.of("black"), paint("black", "PBk7", grey("full", 20.7, FULL), wash));
 
-    PaintFitReport report = fit(Set.of("black"), paint("black", "PBk7", darker, wash));
+    assertThat(report.optics().get("black").gloss()).isCloseTo(0.4083, within(0.0001));
+    assertThat(report.tooDark()).isEmpty();
+    assertThat(report.coats().get(0).ciede2000()).isLessThan(1);
+    assertThat(matt.optics().get("black").gloss()).isZero();
+  }
 
-    assertThat(report.tooDark()).containsExactly(new Lab(16, 0, 0));
-    assertThat(report.coats().get(0).coat()).isEqualTo(darker);
-    assertThat(Light.D65.lab(report.coats().get(0).predicted()).l()).isGreaterThan(20.04);
-    assertThat(fit(Set.of("black"), paint("black", "PBk7", justNot, wash)).tooDark()).isEmpty();
+  @Test
+  void aLoadFoundToBeLowerAsksForMoreGloss() throws Exception {
+    // Both coats are equally dark, so the wash nobody noted is found to be heavier than usual; the
+    // full-strength coat decides. The other way round a thin dark coat decides.
+    PaintedCoat dark = grey("some", 14, Strength.UNKNOWN);
+    PaintFitReport report =
+        fit(Set.of("black"), paint("black", "PBk7", dark, grey("full", 22, FULL)));
+
+    Optics black = report.optics().get("black");
+    for (PaintFitReport.CoatFit coat : report.coats()) {
+      double face = Surface.DRY.seen() * Math.exp(-black.gloss() * coat.load());
+      assertThat(face).isLessThanOrEqualTo(Math.pow((coat.coat().dry().lab().l() + 16) / 116, 3));
+    }
+  }
+
+  @Test
+  void aCoatDarkerThanAnyFaceIsLeftOutAndTold() throws Exception {
+    // L* 0.3 is R = 0.3 · 27/24389 = 0.000332 (CIE 015), less than a thousandth of white.
+    PaintedCoat cutOff = grey("line", 0.3, FULL);
+
+    PaintFitReport report =
+        fit(
+            Set.of("black"),
+            paint(
+                "black", "PBk7", cutOff, grey("full", 26, FULL), grey("wash", 48, Strength.WASH)));
+
+    assertThat(report.tooDark()).containsExactly(cutOff);
+    assertThat(report.coats()).hasSize(2);
+    assertThat(report.gloss()).isZero();
+  }
+
+  private static PaintedCoat grey(String id, double lightness, Strength strength) {
+    return PaintedCoat.of(id, new CoatReading.OfColour(new Lab(lightness, 0, 0)), strength);
   }
 
   @Test
@@ -254,7 +290,7 @@ class PaintFitTest {
   }
 
   private static CoatReading colour(Film film) {
-    return new CoatReading.OfColour(Light.D65.lab(film.seen(Paper.WHITE, Surface.DRY)));
+    return new CoatReading.OfColour(Light.D65.lab(film.dry(Paper.WHITE)));
   }
 
   private static Optics optics(java.util.function.DoubleUnaryOperator k, double s) {

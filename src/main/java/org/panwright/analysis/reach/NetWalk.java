@@ -6,7 +6,6 @@ import org.panwright.colour.Light;
 import org.panwright.mixing.BatchMixer;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Ratio;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
 
@@ -26,7 +25,7 @@ public final class NetWalk {
   public NetWalk(OpticsTable table, WashStrengths strengths, BooleanSupplier cancelled) {
     this.table = table;
     this.cancelled = cancelled;
-    mixer = new BatchMixer(table, Surface.DRY, Light.D65);
+    mixer = new BatchMixer(table, Light.D65);
     singles = new double[table.size()][];
     for (Wash wash : Wash.values()) {
       washes[wash.ordinal()] = strengths.load(wash);

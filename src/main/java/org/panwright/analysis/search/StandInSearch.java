@@ -22,7 +22,6 @@ import org.panwright.mixing.Mixer;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Ratio;
 import org.panwright.mixing.Recipe;
-import org.panwright.mixing.Surface;
 
 /**
  * Finds for each paint of a lineup the mix of two or three others that stands in for it.
@@ -58,7 +57,7 @@ public final class StandInSearch {
   private StandInSearch(OpticsTable table, int[] members) {
     this.table = table;
     this.members = members;
-    mixer = new BatchMixer(table, Surface.DRY, Light.D65);
+    mixer = new BatchMixer(table, Light.D65);
   }
 
   /** The nearest stand-in for each paint, in order; none for a lineup of fewer than three. */

@@ -14,7 +14,6 @@ import org.panwright.colour.Oklab;
 import org.panwright.mixing.BatchMixer;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Ratio;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
 
@@ -44,7 +43,7 @@ final class ReachCloud {
 
   private ReachCloud(OpticsTable table, WashStrengths washes) {
     this.table = table;
-    mixer = new BatchMixer(table, Surface.DRY, Light.D65);
+    mixer = new BatchMixer(table, Light.D65);
     double strongest = Math.log(washes.load(Wash.BUTTER));
     double thinnest = Math.log(washes.load(Wash.TEA) / 2);
     for (int i = 0; i < LOADS; i++) {

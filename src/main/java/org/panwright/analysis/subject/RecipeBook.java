@@ -10,7 +10,6 @@ import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.mixing.BatchMixer;
 import org.panwright.mixing.OpticsTable;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
 
@@ -58,7 +57,7 @@ public final class RecipeBook {
     if (paintIds.size() <= MOST) {
       return List.copyOf(paintIds);
     }
-    BatchMixer mixer = new BatchMixer(table, Surface.DRY, Light.D65);
+    BatchMixer mixer = new BatchMixer(table, Light.D65);
     Nearness nearness = new Nearness(target);
     record Alone(String id, double away) {}
     List<Alone> alone = new ArrayList<>();

@@ -16,7 +16,6 @@ import org.panwright.colour.Light;
 import org.panwright.mixing.BatchMixer;
 import org.panwright.mixing.GoldenSection;
 import org.panwright.mixing.OpticsTable;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
 
@@ -51,7 +50,7 @@ public final class Recipes {
     this.table = table;
     this.washes = washes;
     this.coats = coats;
-    mixer = new BatchMixer(table, Surface.DRY, Light.D65);
+    mixer = new BatchMixer(table, Light.D65);
   }
 
   /**

@@ -16,7 +16,6 @@ import org.panwright.app.swatches.WorkBar;
 import org.panwright.swatch.grid.CellVerdict;
 import org.panwright.words.ChartReadingWords;
 import org.panwright.words.PictureWords;
-import org.panwright.words.SwatchWords;
 import org.panwright.words.SwatchesWords;
 
 /** A hand-painted chart beside its picture: the cells, those that disagree, what it holds. */
@@ -122,7 +121,6 @@ public final class ChartSide implements ReadingWay {
       held.add(ChartReadingWords.place(read.reading()), read.reading().patch());
     }
     held.sentences().forEach(this::remark);
-    SwatchWords.tooDark(state.tooDark()).ifPresent(this::remark);
     state
         .labels()
         .ifPresent(

@@ -2,8 +2,6 @@ package org.panwright.app.chart;
 
 import java.util.List;
 import java.util.Optional;
-import org.panwright.colour.Lab;
-import org.panwright.mixing.Surface;
 import org.panwright.swatch.FitRefusal;
 import org.panwright.swatch.grid.ExchangedLabels;
 import org.panwright.swatch.grid.PaintedGrid;
@@ -53,15 +51,6 @@ record ChartState(
   ChartState {
     cells = List.copyOf(cells);
     notes = List.copyOf(notes);
-  }
-
-  /** The colours learnt from that are darker than any dry coat is shown. */
-  List<Lab> tooDark() {
-    return cells.stream()
-        .filter(ChartCell::kept)
-        .map(ChartCell::painted)
-        .filter(read -> read.l() < Surface.DRY.darkestL())
-        .toList();
   }
 
   ChartState working(Work changed) {

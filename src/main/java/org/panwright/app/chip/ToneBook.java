@@ -11,7 +11,6 @@ import org.panwright.colour.Oklab;
 import org.panwright.colour.Oklch;
 import org.panwright.colour.Xyz;
 import org.panwright.mixing.Film;
-import org.panwright.mixing.Surface;
 import org.panwright.mixing.TintLoad;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paint;
@@ -74,7 +73,7 @@ public final class ToneBook {
     List<Xyz> coats = new ArrayList<>();
     for (Wash wash : Wash.values()) {
       Film film = Film.of(optics, washes.load(wash));
-      coats.add(Light.D65.xyz(film.seen(paper, Surface.DRY)));
+      coats.add(Light.D65.xyz(film.dry(paper)));
     }
     return new Tones(
         coats.stream().map(GamutFit::ofXyzD65).toList(),

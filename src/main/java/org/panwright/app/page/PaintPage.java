@@ -75,6 +75,6 @@ record PaintPage(
   }
 
   private static Spectrum seen(Optics optics, double load, Spectrum ground) {
-    return Film.of(optics, load).over(ground.map(Surface.DRY::inside)).map(Surface.DRY::outside);
+    return Film.of(optics, load).seen(ground, Surface.DRY);
   }
 }

@@ -255,7 +255,7 @@ public final class SpotsModel {
     }
     remarks.addAll(held.sentences());
     SheetRemarks.odd(session.kit(), fit).ifPresent(remarks::add);
-    fit.flatMap(f -> SwatchWords.tooDark(f.tooDark())).ifPresent(remarks::add);
+    fit.flatMap(SwatchWords::darks).ifPresent(remarks::add);
     return remarks;
   }
 

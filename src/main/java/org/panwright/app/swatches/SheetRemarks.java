@@ -53,7 +53,7 @@ public final class SheetRemarks {
       remarks.add(SwatchesWords.wet(wet.values().stream().mapToInt(List::size).sum()));
     }
     odd(kit, report).ifPresent(remarks::add);
-    report.flatMap(r -> SwatchWords.tooDark(r.tooDark())).ifPresent(remarks::add);
+    report.flatMap(SwatchWords::darks).ifPresent(remarks::add);
     reading.ifPresent(page -> page.notes().forEach(n -> remarks.add(PictureWords.sentence(n))));
     remarks.addAll(held(rows));
     return remarks;

@@ -9,7 +9,6 @@ import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.mixing.Film;
 import org.panwright.mixing.GoldenSection;
-import org.panwright.mixing.Surface;
 import org.panwright.mixing.TintLoad;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paper;
@@ -138,6 +137,6 @@ final class CellLaw {
   }
 
   private Lab lab(Film one, double load) {
-    return Light.D65.lab(one.times(load).seen(paper, Surface.DRY));
+    return Light.D65.lab(one.times(load).dry(paper));
   }
 }

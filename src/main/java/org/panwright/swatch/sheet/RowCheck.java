@@ -6,7 +6,6 @@ import org.panwright.colour.Difference;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.mixing.Film;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paper;
 
@@ -49,7 +48,7 @@ public final class RowCheck {
     double[][] distance = new double[rows.size()][rows.size()];
     for (int j = 0; j < rows.size(); j++) {
       for (int k = 0; k < LOADS.length; k++) {
-        Lab expected = Light.D65.lab(Film.of(known.get(j), LOADS[k]).seen(paper, Surface.DRY));
+        Lab expected = Light.D65.lab(Film.of(known.get(j), LOADS[k]).dry(paper));
         for (int i = 0; i < rows.size(); i++) {
           PatchReading read = rows.get(i).onPaper().get(ALONE[k]);
           if (read != null) {

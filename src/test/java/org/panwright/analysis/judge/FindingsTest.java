@@ -29,7 +29,6 @@ import org.panwright.kit.Kit;
 import org.panwright.mixing.Mixer;
 import org.panwright.mixing.Ratio;
 import org.panwright.mixing.Recipe;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.CoatReading;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
@@ -178,7 +177,7 @@ class FindingsTest {
               Lab dry = mixer.lab(recipe, 1);
               return dry.l() >= 27 && dry.chroma() < 12;
             })
-        .mapToDouble(r -> Light.D65.lab(mixer.reflectance(r, 1, Surface.WET)).l())
+        .mapToDouble(r -> Light.D65.lab(mixer.wet(r, 1)).l())
         .filter(l -> l < 25)
         .min();
   }

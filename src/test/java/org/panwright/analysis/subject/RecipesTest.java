@@ -22,7 +22,6 @@ import org.panwright.mixing.Mixer;
 import org.panwright.mixing.OpticsTable;
 import org.panwright.mixing.Portion;
 import org.panwright.mixing.Recipe;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Paper;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
@@ -117,7 +116,7 @@ class RecipesTest {
   }
 
   private static double exhaustive(Lab target) {
-    BatchMixer mixer = new BatchMixer(TABLE, Surface.DRY, Light.D65);
+    BatchMixer mixer = new BatchMixer(TABLE, Light.D65);
     double[] lab = new double[3];
     double least = Double.POSITIVE_INFINITY;
     for (PaintSet set : sets(IDS.size())) {

@@ -70,9 +70,7 @@ class PageModelTest {
     assertThat(page().optics().source()).isEqualTo(OpticsSource.SWATCHES);
     assertThat(page().origin().reason()).isEqualTo(OpticsOrigin.Reason.FITTED);
     assertThat(page().coats().get(0).fit().orElseThrow().ciede2000()).isLessThan(3);
-    assertThat(model.remarkProperty().get())
-        .contains("2 swatches")
-        .doesNotContain("darker than any dry coat");
+    assertThat(model.remarkProperty().get()).contains("2 swatches").doesNotContain("sheen");
 
     model.goBack(0);
     assertThat(page().paint().measured()).isEqualTo(before.measured());
@@ -82,7 +80,7 @@ class PageModelTest {
   }
 
   @Test
-  void aSwatchDarkerThanCanBeShownIsToldOf() {
+  void aSwatchDarkerThanAMattCoatIsToldOf() {
     model.choose("blue");
     model.keepTyped(
         CoatRole.FULL, new CoatReading.OfColour(new Lab(16, 3, -8)), OptionalDouble.empty());
@@ -91,8 +89,8 @@ class PageModelTest {
     model.learn();
 
     assertThat(model.remarkProperty().get())
-        .contains("1 swatch is darker than any dry coat is shown here (L* 20.0)")
-        .contains("read at L* 16.0");
+        .contains("as dark as a matt coat can be (L* 20.0) or darker")
+        .contains("taken to dry with a sheen");
     assertThat(page().coats().get(0).coat().dry().lab()).isEqualTo(new Lab(16, 3, -8));
   }
 

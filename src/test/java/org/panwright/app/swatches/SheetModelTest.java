@@ -229,10 +229,9 @@ class SheetModelTest {
   }
 
   @Test
-  void coatsDarkerThanCanBeShownAreToldOf() {
+  void coatsDarkerThanMattOnesAreToldOf() {
     desks.pictures.open(photo);
-    assertThat(sheet.stateProperty().get().remarks())
-        .noneMatch(remark -> remark.contains("darker than any dry coat"));
+    assertThat(sheet.stateProperty().get().remarks()).noneMatch(remark -> remark.contains("sheen"));
     PaintedPage page = Sheets.painted(SheetFormat.A4, PAINTS);
     Zone full =
         PaintedPage.outlines(Sheets.papers(SheetFormat.A4).sheets().get(0))
@@ -244,7 +243,8 @@ class SheetModelTest {
     desks.pictures.open(SimulatedCamera.scanner(900, 1270).save(page, folder.resolve("dark.jpg")));
 
     assertThat(sheet.stateProperty().get().remarks())
-        .anyMatch(remark -> remark.startsWith("2 swatches are darker than any dry coat is shown"));
+        .anyMatch(
+            remark -> remark.startsWith("The darkest swatch is as dark as a matt coat can be"));
   }
 
   @Test

@@ -16,7 +16,6 @@ import org.panwright.colour.Difference;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.mixing.Film;
-import org.panwright.mixing.Surface;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Paper;
@@ -100,7 +99,7 @@ class PaintedGridTest {
     for (PaintLoad paint : usual) {
       film = film.plus(InventedShelf.OPTICS.get(paint.paint()), paint.load());
     }
-    Lab right = Light.D65.lab(film.seen(Paper.WHITE, Surface.DRY));
+    Lab right = Light.D65.lab(film.dry(Paper.WHITE));
     assertThat(Difference.ciede2000(wrong.predicted(), right)).isLessThan(6);
     assertThat(wrong.predicted().l()).isCloseTo(right.l(), within(8.0));
     assertThat(wrong.distance())
