@@ -154,6 +154,14 @@ class ArchitectureTest {
           .because("it is read from the bottom up, and a circle has no bottom");
 
   @ArchTest
+  static final ArchRule noCirclesWithinSwatch =
+      slices()
+          .matching("org.panwright.swatch.(*)..")
+          .should()
+          .beFreeOfCycles()
+          .because("what is read must not depend on what is made of it");
+
+  @ArchTest
   static final ArchRule searchesServeTheJudge =
       noClasses()
           .that(

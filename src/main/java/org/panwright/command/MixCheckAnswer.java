@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.panwright.colour.Difference;
 import org.panwright.colour.Lab;
-import org.panwright.swatch.CoatTable;
-import org.panwright.swatch.MixErrors;
-import org.panwright.swatch.OddCoat;
-import org.panwright.swatch.PaintResiduals;
+import org.panwright.swatch.check.MixErrors;
+import org.panwright.swatch.check.OddCoat;
+import org.panwright.swatch.check.PaintResiduals;
+import org.panwright.swatch.file.CoatTable;
 import org.panwright.words.MixCheckWords;
 
 /**

@@ -3,9 +3,9 @@ package org.panwright.words;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.panwright.swatch.MixErrors;
-import org.panwright.swatch.OddCoat;
-import org.panwright.swatch.PaintResiduals;
+import org.panwright.swatch.check.MixErrors;
+import org.panwright.swatch.check.OddCoat;
+import org.panwright.swatch.check.PaintResiduals;
 
 /** What the comparison of predicted with measured mixes says. */
 public final class MixCheckWords {

@@ -11,14 +11,14 @@ import org.panwright.paint.DryingShift;
 import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PaintedCoat.Ground;
-import org.panwright.swatch.FitRefusal;
-import org.panwright.swatch.PaintFitReport;
-import org.panwright.swatch.RawTable;
-import org.panwright.swatch.ReadRow;
-import org.panwright.swatch.ReadingField;
-import org.panwright.swatch.ReadingMapping;
-import org.panwright.swatch.ReadingPlan;
-import org.panwright.swatch.TableFault;
+import org.panwright.swatch.file.ReadRow;
+import org.panwright.swatch.file.ReadingField;
+import org.panwright.swatch.file.ReadingMapping;
+import org.panwright.swatch.file.ReadingPlan;
+import org.panwright.swatch.fit.FitRefusal;
+import org.panwright.swatch.kept.PaintFitReport;
+import org.panwright.swatch.table.RawTable;
+import org.panwright.swatch.table.TableFault;
 
 /** What is said on the page of a paint. */
 public final class PaintPageWords {

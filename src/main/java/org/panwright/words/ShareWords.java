@@ -8,7 +8,7 @@ import org.panwright.kit.table.Duplicates;
 import org.panwright.kit.table.TableColumn;
 import org.panwright.kit.table.TablePlan;
 import org.panwright.kit.table.TakenRow;
-import org.panwright.swatch.TableFault;
+import org.panwright.swatch.table.TableFault;
 
 /** What is said about passing things on to other programs and taking tables in. */
 public final class ShareWords {

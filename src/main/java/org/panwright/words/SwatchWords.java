@@ -3,9 +3,9 @@ package org.panwright.words;
 import java.util.Locale;
 import java.util.Optional;
 import org.panwright.mixing.Surface;
-import org.panwright.swatch.FitRefusal;
-import org.panwright.swatch.PaintFitReport;
-import org.panwright.swatch.TableFault;
+import org.panwright.swatch.fit.FitRefusal;
+import org.panwright.swatch.kept.PaintFitReport;
+import org.panwright.swatch.table.TableFault;
 
 /** What is said about swatches and the files their readings come in. */
 public final class SwatchWords {

@@ -3,7 +3,7 @@ package org.panwright.words;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.panwright.swatch.FitRefusal;
+import org.panwright.swatch.fit.FitRefusal;
 import org.panwright.swatch.sheet.PatchKind;
 import org.panwright.swatch.sheet.ReadingFault;
 import org.panwright.swatch.sheet.SheetFormat;

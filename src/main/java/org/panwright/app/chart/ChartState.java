@@ -2,7 +2,7 @@ package org.panwright.app.chart;
 
 import java.util.List;
 import java.util.Optional;
-import org.panwright.swatch.FitRefusal;
+import org.panwright.swatch.fit.FitRefusal;
 import org.panwright.swatch.grid.ExchangedLabels;
 import org.panwright.swatch.grid.PaintedGrid;
 import org.panwright.swatch.sheet.ReadingFault;

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.panwright.swatch.FitRefusal;
+import org.panwright.swatch.fit.FitRefusal;
 import org.panwright.swatch.grid.CellReading;
 import org.panwright.swatch.grid.CellVerdict;
 import org.panwright.swatch.grid.GridJudgement;

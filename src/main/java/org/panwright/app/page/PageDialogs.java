@@ -20,7 +20,7 @@ import org.panwright.app.fx.TypedNumber;
 import org.panwright.colour.Lab;
 import org.panwright.paint.CoatReading;
 import org.panwright.paint.PaintedCoat;
-import org.panwright.swatch.ReadingFile;
+import org.panwright.swatch.file.ReadingFile;
 import org.panwright.words.PaintPageWords;
 
 /** The questions of the page: a swatch typed by hand, and what the rows of a file are. */

@@ -30,11 +30,11 @@ import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.paint.Swatchbook;
-import org.panwright.swatch.FitRefusedException;
-import org.panwright.swatch.PaintFit;
-import org.panwright.swatch.PaintFitReport;
-import org.panwright.swatch.ReadingFile;
-import org.panwright.swatch.TableFaultException;
+import org.panwright.swatch.file.ReadingFile;
+import org.panwright.swatch.fit.FitRefusedException;
+import org.panwright.swatch.kept.PaintFit;
+import org.panwright.swatch.kept.PaintFitReport;
+import org.panwright.swatch.table.TableFaultException;
 import org.panwright.words.PaintPageWords;
 import org.panwright.words.SwatchWords;
 

@@ -15,8 +15,8 @@ import org.panwright.paint.PigmentLibrary;
 import org.panwright.paint.Shelf;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
-import org.panwright.swatch.PaintFit;
-import org.panwright.swatch.PaintFitReport.CoatFit;
+import org.panwright.swatch.kept.PaintFit;
+import org.panwright.swatch.kept.PaintFitReport.CoatFit;
 
 /**
  * All that is known of one paint's colour.

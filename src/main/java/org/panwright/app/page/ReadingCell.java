@@ -11,7 +11,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.Swatches;
-import org.panwright.swatch.ReadRow;
+import org.panwright.swatch.file.ReadRow;
 import org.panwright.words.PaintPageWords;
 
 /** One row of a file: its colour, its name and what it is, or why it cannot be used. */

@@ -7,11 +7,11 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import org.panwright.swatch.RawTable;
-import org.panwright.swatch.ReadRow;
-import org.panwright.swatch.ReadingFile;
-import org.panwright.swatch.ReadingMapping;
-import org.panwright.swatch.ReadingPlan;
+import org.panwright.swatch.file.ReadRow;
+import org.panwright.swatch.file.ReadingFile;
+import org.panwright.swatch.file.ReadingMapping;
+import org.panwright.swatch.file.ReadingPlan;
+import org.panwright.swatch.table.RawTable;
 
 /** A file of readings while the painter says what its columns and rows are; keeps nothing. */
 final class ReadingsModel {

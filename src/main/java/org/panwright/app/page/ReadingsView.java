@@ -13,10 +13,10 @@ import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.ColumnChoices;
 import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.Sentence;
-import org.panwright.swatch.RawTable;
-import org.panwright.swatch.ReadRow;
-import org.panwright.swatch.ReadingField;
-import org.panwright.swatch.ReadingMapping;
+import org.panwright.swatch.file.ReadRow;
+import org.panwright.swatch.file.ReadingField;
+import org.panwright.swatch.file.ReadingMapping;
+import org.panwright.swatch.table.RawTable;
 import org.panwright.words.PaintPageWords;
 
 /** Which column of a file of readings holds what, and what each row is. */

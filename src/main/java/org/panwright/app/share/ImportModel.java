@@ -22,7 +22,7 @@ import org.panwright.kit.table.TableColumn;
 import org.panwright.kit.table.TablePlan;
 import org.panwright.kit.table.TableReader;
 import org.panwright.paint.PigmentLibrary;
-import org.panwright.swatch.DelimitedText;
+import org.panwright.swatch.table.DelimitedText;
 
 /**
  * A table while the painter decides what of it is taken in; nothing is changed by it. What it would

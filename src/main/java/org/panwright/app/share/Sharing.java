@@ -26,7 +26,7 @@ import org.panwright.paint.Wash;
 import org.panwright.store.ColourLists;
 import org.panwright.store.KitFiles;
 import org.panwright.store.NamedColour;
-import org.panwright.swatch.DelimitedText;
+import org.panwright.swatch.table.DelimitedText;
 import org.panwright.words.FileProblemWords;
 import org.panwright.words.FileWords;
 import org.panwright.words.PaintWords;

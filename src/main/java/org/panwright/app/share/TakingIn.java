@@ -16,8 +16,8 @@ import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
 import org.panwright.kit.table.TablePlan;
 import org.panwright.paint.PigmentLibrary;
-import org.panwright.swatch.DelimitedText;
-import org.panwright.swatch.TableFaultException;
+import org.panwright.swatch.table.DelimitedText;
+import org.panwright.swatch.table.TableFaultException;
 import org.panwright.words.ShareWords;
 
 /** Takes tables of paints in: chooses a file, shows what it would do, and does it if wanted. */

@@ -27,7 +27,7 @@ import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
-import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.kept.PaintFitReport;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.sheet.Card;
 import org.panwright.swatch.sheet.ReadingFault;

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.panwright.app.swatches.Learning;
 import org.panwright.app.swatches.PatchChip;
-import org.panwright.swatch.FitRefusal;
-import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.fit.FitRefusal;
+import org.panwright.swatch.kept.PaintFitReport;
 import org.panwright.swatch.sheet.ReadingFault;
 import org.panwright.swatch.spot.Spot;
 

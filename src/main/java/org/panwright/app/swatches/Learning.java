@@ -17,11 +17,11 @@ import org.panwright.paint.Optics;
 import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PigmentLibrary;
-import org.panwright.swatch.FitRefusal;
-import org.panwright.swatch.FitRefusedException;
-import org.panwright.swatch.FitWatch;
-import org.panwright.swatch.PaintFit;
-import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.fit.FitRefusal;
+import org.panwright.swatch.fit.FitRefusedException;
+import org.panwright.swatch.fit.FitWatch;
+import org.panwright.swatch.kept.PaintFit;
+import org.panwright.swatch.kept.PaintFitReport;
 
 /**
  * What the paints of the kit learn from coats read off a picture and from all coats kept before.

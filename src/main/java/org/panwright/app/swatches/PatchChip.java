@@ -3,7 +3,7 @@ package org.panwright.app.swatches;
 import java.util.Optional;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
-import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.kept.PaintFitReport;
 import org.panwright.swatch.sheet.PatchReading;
 
 /**

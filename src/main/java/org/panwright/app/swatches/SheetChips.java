@@ -3,7 +3,7 @@ package org.panwright.app.swatches;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.kept.PaintFitReport;
 import org.panwright.swatch.sheet.PatchKind;
 import org.panwright.swatch.sheet.PatchReading;
 import org.panwright.swatch.sheet.RowReading;

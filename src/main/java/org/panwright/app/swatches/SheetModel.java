@@ -23,7 +23,7 @@ import org.panwright.kit.SwatchEdit;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PigmentLibrary;
-import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.kept.PaintFitReport;
 import org.panwright.swatch.picture.Homography;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.picture.Point;

@@ -9,7 +9,7 @@ import org.panwright.paint.Optics;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PigmentLibrary;
-import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.kept.PaintFitReport;
 import org.panwright.swatch.sheet.PatchKind;
 import org.panwright.swatch.sheet.RowCheck;
 import org.panwright.swatch.sheet.RowReading;

@@ -3,7 +3,7 @@ package org.panwright.app.swatches;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.kept.PaintFitReport;
 import org.panwright.swatch.sheet.RowReading;
 import org.panwright.swatch.sheet.SheetCoats;
 import org.panwright.swatch.sheet.SheetReading;

@@ -2,8 +2,8 @@ package org.panwright.app.swatches;
 
 import java.util.List;
 import java.util.Optional;
-import org.panwright.swatch.FitRefusal;
-import org.panwright.swatch.PaintFitReport;
+import org.panwright.swatch.fit.FitRefusal;
+import org.panwright.swatch.kept.PaintFitReport;
 import org.panwright.swatch.sheet.ReadingFault;
 import org.panwright.swatch.sheet.SheetReading;
 import org.panwright.swatch.sheet.SwappedRows;

@@ -14,7 +14,7 @@ import org.panwright.paint.Optics;
 import org.panwright.paint.Paper;
 import org.panwright.paint.Wash;
 import org.panwright.paint.WashStrengths;
-import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.coat.PaintLoad;
 
 /**
  * What cells look like by the optics of their paints.

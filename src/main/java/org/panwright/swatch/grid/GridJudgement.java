@@ -13,14 +13,14 @@ import org.panwright.colour.Lab;
 import org.panwright.paint.Optics;
 import org.panwright.paint.Paper;
 import org.panwright.paint.WashStrengths;
-import org.panwright.swatch.FitRefusedException;
-import org.panwright.swatch.FitReport;
-import org.panwright.swatch.FitSettings;
-import org.panwright.swatch.FitWatch;
-import org.panwright.swatch.OpticsFit;
-import org.panwright.swatch.Reading;
-import org.panwright.swatch.Swatch;
-import org.panwright.swatch.SwatchSet;
+import org.panwright.swatch.coat.Reading;
+import org.panwright.swatch.coat.Swatch;
+import org.panwright.swatch.coat.SwatchSet;
+import org.panwright.swatch.fit.FitRefusedException;
+import org.panwright.swatch.fit.FitReport;
+import org.panwright.swatch.fit.FitSettings;
+import org.panwright.swatch.fit.FitWatch;
+import org.panwright.swatch.fit.OpticsFit;
 
 /**
  * Every cell of a chart beside what all the others teach, and which cells disagree.

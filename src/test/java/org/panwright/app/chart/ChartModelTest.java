@@ -18,7 +18,7 @@ import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
-import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.coat.PaintLoad;
 import org.panwright.swatch.grid.CellVerdict;
 import org.panwright.swatch.grid.ExchangedLabels;
 import org.panwright.swatch.grid.GridShape;

@@ -20,7 +20,7 @@ import org.panwright.app.dialogs.ScriptedDialogs;
 import org.panwright.app.swatches.SwatchesView;
 import org.panwright.app.theme.Theme;
 import org.panwright.kit.Kit;
-import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.coat.PaintLoad;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;

@@ -12,7 +12,7 @@ import org.panwright.app.swatches.Learning;
 import org.panwright.app.swatches.PictureModel;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.store.PigmentLibraryReader;
-import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.coat.PaintLoad;
 import org.panwright.swatch.grid.PaintedCharts;
 import org.panwright.swatch.picture.Point;
 import org.panwright.swatch.sheet.SimulatedCamera;

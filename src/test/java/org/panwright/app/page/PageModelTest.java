@@ -26,7 +26,7 @@ import org.panwright.paint.OpticsSource;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.store.PigmentLibraryReader;
-import org.panwright.swatch.ReadingFile;
+import org.panwright.swatch.file.ReadingFile;
 
 class PageModelTest {
   private static final LocalDate TODAY = LocalDate.of(2027, 5, 1);

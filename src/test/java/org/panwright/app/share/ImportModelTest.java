@@ -11,8 +11,8 @@ import org.panwright.app.BenchKit;
 import org.panwright.app.Sessions;
 import org.panwright.kit.table.TableColumn;
 import org.panwright.kit.table.TablePlan;
-import org.panwright.swatch.DelimitedText;
-import org.panwright.swatch.TableFaultException;
+import org.panwright.swatch.table.DelimitedText;
+import org.panwright.swatch.table.TableFaultException;
 
 class ImportModelTest {
   private static final String TABLE = "name;pigments;also\nDawn;PR101;PY43\n";

@@ -21,7 +21,7 @@ import org.panwright.paint.Paint;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.paint.Shelf;
 import org.panwright.store.PigmentLibraryReader;
-import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.coat.PaintLoad;
 import org.panwright.swatch.picture.Homography;
 import org.panwright.swatch.picture.Point;
 import org.panwright.swatch.picture.Zone;

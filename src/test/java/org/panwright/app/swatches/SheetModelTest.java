@@ -21,7 +21,7 @@ import org.panwright.kit.Kit;
 import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
-import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.coat.PaintLoad;
 import org.panwright.swatch.picture.Point;
 import org.panwright.swatch.picture.Zone;
 import org.panwright.swatch.sheet.Card;

@@ -23,7 +23,7 @@ import org.panwright.paint.PigmentShare;
 import org.panwright.paint.Staining;
 import org.panwright.store.DemoKit;
 import org.panwright.store.PigmentLibraryReader;
-import org.panwright.swatch.DelimitedText;
+import org.panwright.swatch.table.DelimitedText;
 import org.panwright.words.ShareWords;
 
 /** Tables of paints, through text and back, and what is wrong with them. */

@@ -21,7 +21,7 @@ import org.panwright.print.MixingChart;
 import org.panwright.print.PaperFormat;
 import org.panwright.print.Papers;
 import org.panwright.store.PigmentLibraryReader;
-import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.coat.PaintLoad;
 import org.panwright.swatch.picture.Point;
 import org.panwright.swatch.picture.Zone;
 import org.panwright.swatch.sheet.InventedShelf;

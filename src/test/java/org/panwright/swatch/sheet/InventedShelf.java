@@ -16,7 +16,7 @@ import org.panwright.paint.Pigment;
 import org.panwright.paint.PigmentName;
 import org.panwright.paint.PigmentShare;
 import org.panwright.store.PigmentLibraryReader;
-import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.coat.PaintLoad;
 
 /** Paints with invented optics, which a reading is to bring back. */
 public final class InventedShelf {

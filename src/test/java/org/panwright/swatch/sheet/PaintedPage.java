@@ -18,7 +18,7 @@ import org.panwright.print.Mark;
 import org.panwright.print.Papers;
 import org.panwright.print.PdfWriter;
 import org.panwright.print.Sheet;
-import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.coat.PaintLoad;
 import org.panwright.swatch.picture.Zone;
 
 /**

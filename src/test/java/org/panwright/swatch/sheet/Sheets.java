@@ -3,7 +3,7 @@ package org.panwright.swatch.sheet;
 import java.util.List;
 import org.panwright.print.Papers;
 import org.panwright.print.SwatchSheet;
-import org.panwright.swatch.PaintLoad;
+import org.panwright.swatch.coat.PaintLoad;
 import org.panwright.swatch.picture.Zone;
 
 /** Printed and painted sheets of the invented paints. */
