@@ -9,6 +9,11 @@ import org.panwright.swatch.table.TableFault;
 
 /** What is said about swatches and the files their readings come in. */
 public final class SwatchWords {
+  /**
+   * From here a full-strength coat throws back a tenth less than paper: about 1 L* in the darks.
+   */
+  private static final double NOTABLE_GLOSS = 0.1;
+
   private SwatchWords() {}
 
   /** What is wrong with a file of readings, and what to do. */
@@ -113,13 +118,14 @@ public final class SwatchWords {
     throw new IllegalArgumentException("no words for " + refusal);
   }
 
-  /** What a fit did about its darkest coats; empty if nothing had to be done. */
+  /** What a fit did about its darkest coats; empty if nothing of note had to be done. */
   public static Optional<String> darks(PaintFitReport report) {
-    if (report.gloss() == 0 && report.tooDark().isEmpty()) {
+    boolean shiny = report.gloss() >= NOTABLE_GLOSS;
+    if (!shiny && report.tooDark().isEmpty()) {
       return Optional.empty();
     }
     String sheen =
-        report.gloss() == 0
+        !shiny
             ? ""
             : String.format(
                 Locale.ROOT,
