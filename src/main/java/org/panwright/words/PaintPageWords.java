@@ -61,9 +61,8 @@ public final class PaintPageWords {
   public static final String LOAD_TITLE = "Readings in this file";
   public static final String LOAD_FILE = "Load readings";
   public static final String FILE_KIND = "Files of readings (CGATS text, CSV)";
-  public static final String COLUMNS = "Which column holds what";
-  public static final String SCALE = "Reflectances";
-  public static final String LIGHT = "Light of L*a*b*";
+  public static final String SCALE = "Reflectances, XYZ";
+  public static final String LIGHT = "Light of L*a*b*, XYZ";
   public static final String FIRST_NM = "First at, nm";
   public static final String LAST_NM = "Last at, nm";
   public static final String ROWS = "What each row is";
@@ -268,13 +267,32 @@ public final class PaintPageWords {
       case LIGHTNESS -> "L*";
       case A -> "a*";
       case B -> "b*";
+      case X -> "X";
+      case Y -> "Y";
+      case Z -> "Z";
+      case AMOUNT -> "Amount of paint";
     };
   }
 
-  /** A column of the file in hand by its number from 0, its head and its first cell. */
-  public static String place(int place, String head, String example) {
-    return ShareWords.place(place, head)
-        + (example.isBlank() ? "" : ": " + WordParts.shortened(example));
+  /** A column of the table in hand by its number from 0, its head and its first cell. */
+  public static String place(int place, RawTable table) {
+    String head = table.columns().get(place);
+    String example = table.rows().get(0).cells().get(place);
+    String where =
+        table.isTurned()
+            ? WordParts.shortened(head) + " (line " + table.lines().get(place) + ")"
+            : ShareWords.place(place, head);
+    return where + (example.isBlank() ? "" : ": " + WordParts.shortened(example));
+  }
+
+  /** The question which column, or line, holds what. */
+  public static String places(RawTable table) {
+    return table.isTurned() ? "Which line holds what" : "Which column holds what";
+  }
+
+  /** The question what each sample of a file is. */
+  public static String samples(RawTable table) {
+    return table.isTurned() ? "What each column is" : ROWS;
   }
 
   /** How reflectances are written. */
@@ -291,21 +309,40 @@ public final class PaintPageWords {
   public static String columns(String file, ReadingPlan plan, ReadingMapping mapping) {
     if (plan.fault().isPresent()) {
       return plan.fault().get() instanceof TableFault.NoReadings
-          ? "Say below in which columns reflectances, or L*, a* and b*, stand."
+          ? "Say below in which columns reflectances, or L*, a* and b*, or X, Y and Z, stand."
           : SwatchWords.sentence(file, plan.fault().get());
     }
     List<Double> nm = plan.wavelengths();
+    String unit = mapping.scale() == ReadingMapping.Scale.PERCENT ? "in percent" : "0 to 1";
     String read =
         nm.isEmpty()
-            ? "L*, a*, b* under " + mapping.light()
+            ? mapping.isLab()
+                ? "L*, a*, b* under " + mapping.light()
+                : "X, Y, Z under %s, %s".formatted(mapping.light(), unit)
             : String.format(
                 Locale.ROOT,
                 "reflectance at %d wavelengths, %.0f–%.0f nm, %s",
                 nm.size(),
                 nm.get(0),
                 nm.get(nm.size() - 1),
-                mapping.scale() == ReadingMapping.Scale.PERCENT ? "in percent" : "0 to 1");
+                unit);
     return "%s is read as %s.".formatted(file, read);
+  }
+
+  /** What the amounts of a file count as; empty if none are read. */
+  public static String amounts(ReadingMapping mapping, boolean loads) {
+    if (mapping.place(ReadingField.AMOUNT).isEmpty()) {
+      return "";
+    }
+    return loads
+        ? "Its loads are noted with the swatches; 1 is full strength."
+        : "Its amounts are noted as loads: 1 is that at full strength, or the largest if none is.";
+  }
+
+  /** Amounts that no brush lays down. */
+  public static String amountsTooLarge(int coats) {
+    return "%s more than %.0f times the paint of a full coat, which is not noted. Check the amounts."
+        .formatted(coats == 1 ? "1 has" : coats + " have", PaintedCoat.MOST_LOAD);
   }
 
   /** The first rows of a file as they stand in it, for the painter to see what its columns are. */
@@ -322,7 +359,7 @@ public final class PaintPageWords {
   }
 
   /** How much of a file can be kept; empty while its columns are at fault. */
-  public static String rows(ReadingPlan plan) {
+  public static String rows(ReadingPlan plan, RawTable table) {
     if (plan.fault().isPresent()) {
       return "";
     }
@@ -332,7 +369,8 @@ public final class PaintPageWords {
         wrong == 0
             ? ""
             : " %d cannot be used and %s left out.".formatted(wrong, wrong == 1 ? "is" : "are");
-    return usable + (usable == 1 ? " row." : " rows.") + left;
+    String one = table.isTurned() ? "column" : "row";
+    return "%d %s.".formatted(usable, usable == 1 ? one : one + "s") + left;
   }
 
   /** Why a row of a file cannot be used. */

@@ -47,8 +47,9 @@ public final class SwatchWords {
     }
     if (fault instanceof TableFault.NoReadings) {
       return file
-          + " has neither reflectances (columns such as R380, R390 …) nor the columns LAB_L,"
-          + " LAB_A, LAB_B. Export the readings with one of them.";
+          + " has neither reflectances (columns such as R380, R390 …, or a line for each"
+          + " wavelength) nor the columns LAB_L, LAB_A, LAB_B, nor XYZ_X, XYZ_Y, XYZ_Z. Export the"
+          + " readings with one of them.";
     }
     if (fault instanceof TableFault.BandsMissing missing) {
       return "%s covers %s–%s nm. Readings from 400 to 700 nm are needed: export the whole range."
@@ -61,6 +62,10 @@ public final class SwatchWords {
     if (fault instanceof TableFault.BandsOutOfOrder order) {
       return "%s: the column %s does not follow in wavelength. Put the wavelengths in rising or falling order."
           .formatted(file, order.column());
+    }
+    if (fault instanceof TableFault.LineOutOfOrder order) {
+      return "%s, line %d: %s does not follow in wavelength. Put the wavelengths in rising or falling order."
+          .formatted(file, order.line(), order.found());
     }
     if (fault instanceof TableFault.NoPaper) {
       return file

@@ -146,11 +146,17 @@ public final class PageModel {
             .reduce((one, later) -> later)
             .map(row -> row.reading().kept());
     List<PaintedCoat> coats = new ArrayList<>();
+    int tooLarge = 0;
     Swatchbook book = book();
     for (ChosenRow row : rows) {
       Optional<PaintedCoat> coat = row.role().coat(book.freshId(), row.reading().kept());
       if (coat.isPresent()) {
         PaintedCoat kept = coat.get().withOrigin(today.get(), source);
+        if (row.load().isPresent() && row.load().getAsDouble() <= PaintedCoat.MOST_LOAD) {
+          kept = kept.withLoad(row.load().getAsDouble());
+        } else if (row.load().isPresent()) {
+          tooLarge++;
+        }
         if (kept.over() == PaintedCoat.Ground.PAPER && paper.isPresent()) {
           kept = kept.withGround(PaintedCoat.Ground.PAPER, paper);
         }
@@ -159,6 +165,9 @@ public final class PageModel {
       }
     }
     keep(coats);
+    if (tooLarge > 0) {
+      remark.set(remark.get() + " " + PaintPageWords.amountsTooLarge(tooLarge));
+    }
   }
 
   /** Takes a coat off the page. */

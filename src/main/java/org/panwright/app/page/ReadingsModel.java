@@ -3,6 +3,9 @@ package org.panwright.app.page;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -46,9 +49,15 @@ final class ReadingsModel {
     return file.needsWavelengths(mapping.get());
   }
 
-  /** What a row is taken for: as the painter said, else as its name sounds. */
+  /** Whether the amounts read are loads. */
+  boolean hasLoads() {
+    return file.hasLoads(mapping.get());
+  }
+
+  /** What a row is taken for: as the painter said, else as its amount or its name sounds. */
   CoatRole role(ReadRow row) {
-    return said.getOrDefault(row.line(), CoatRole.guess(row.name()));
+    boolean bare = row.amount().isPresent() && row.amount().getAsDouble() == 0;
+    return said.getOrDefault(row.line(), bare ? CoatRole.PAPER : CoatRole.guess(row.name()));
   }
 
   /** Says what a row is. */
@@ -58,8 +67,27 @@ final class ReadingsModel {
 
   /** The rows that can be used. */
   List<ChosenRow> chosen() {
+    double full = hasLoads() ? 1 : fullAmount();
     return plan.get().usable().stream()
-        .map(row -> new ChosenRow(row.reading().orElseThrow(), role(row)))
+        .map(row -> new ChosenRow(row.reading().orElseThrow(), role(row), load(row, full)))
         .toList();
+  }
+
+  private static OptionalDouble load(ReadRow row, double full) {
+    return row.amount().stream().map(amount -> amount / full).filter(load -> load > 0).findFirst();
+  }
+
+  /** The amount that counts as load 1: the mean of those at full strength, else the largest. */
+  private double fullAmount() {
+    return amounts(row -> role(row) == CoatRole.FULL)
+        .average()
+        .orElse(amounts(row -> role(row) != CoatRole.LEAVE_OUT).max().orElse(1));
+  }
+
+  private DoubleStream amounts(Predicate<ReadRow> wanted) {
+    return plan.get().usable().stream()
+        .filter(wanted)
+        .flatMapToDouble(row -> row.amount().stream())
+        .filter(amount -> amount > 0);
   }
 }

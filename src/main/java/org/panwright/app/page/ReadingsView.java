@@ -21,15 +21,18 @@ import org.panwright.words.PaintPageWords;
 
 /** Which column of a file of readings holds what, and what each row is. */
 final class ReadingsView extends VBox {
-  /** Those of a spectrum on the left, those of a colour on the right. */
   private static final List<ReadingField> FIELDS =
       List.of(
           ReadingField.NAME,
-          ReadingField.LIGHTNESS,
+          ReadingField.AMOUNT,
           ReadingField.FIRST,
-          ReadingField.A,
           ReadingField.LAST,
-          ReadingField.B);
+          ReadingField.LIGHTNESS,
+          ReadingField.X,
+          ReadingField.A,
+          ReadingField.Y,
+          ReadingField.B,
+          ReadingField.Z);
 
   private final ReadingsModel model;
   private final String file;
@@ -42,7 +45,7 @@ final class ReadingsView extends VBox {
     super(10);
     this.model = model;
     this.file = file;
-    setPrefSize(820, 560);
+    setPrefSize(820, 600);
     rows.getStyleClass().add("framed");
     rows.setAccessibleText(PaintPageWords.ROWS);
     rows.setPlaceholder(Sentence.of(PaintPageWords.asItStands(model.table()), "soft"));
@@ -66,10 +69,10 @@ final class ReadingsView extends VBox {
     getChildren()
         .setAll(
             columns,
-            Sentence.of(PaintPageWords.COLUMNS, "part-heading"),
+            Sentence.of(PaintPageWords.places(model.table()), "part-heading"),
             choices(),
             units,
-            Sentence.of(PaintPageWords.ROWS, "part-heading"),
+            Sentence.of(PaintPageWords.samples(model.table()), "part-heading"),
             rows,
             summary);
     model.planProperty().addListener(changed -> show());
@@ -85,9 +88,7 @@ final class ReadingsView extends VBox {
     return new ColumnChoices<>(
         FIELDS,
         PaintPageWords::field,
-        place ->
-            PaintPageWords.place(
-                place, table.columns().get(place), table.rows().get(0).cells().get(place)),
+        place -> PaintPageWords.place(place, table),
         table.columns().size(),
         field -> mapping().place(field),
         (field, place) -> model.mappingProperty().set(mapping().with(field, place)));
@@ -149,8 +150,11 @@ final class ReadingsView extends VBox {
   }
 
   private void show() {
-    columns.setText(PaintPageWords.columns(file, model.planProperty().get(), mapping()));
-    summary.setText(PaintPageWords.rows(model.planProperty().get()));
+    String amounts = PaintPageWords.amounts(mapping(), model.hasLoads());
+    columns.setText(
+        (PaintPageWords.columns(file, model.planProperty().get(), mapping()) + " " + amounts)
+            .strip());
+    summary.setText(PaintPageWords.rows(model.planProperty().get(), model.table()));
     rows.getItems().setAll(model.planProperty().get().rows());
     wavelengths.setDisable(!model.needsWavelengths());
   }

@@ -13,5 +13,13 @@ public enum ReadingField {
   /** a* of CIELAB. */
   A,
   /** b* of CIELAB. */
-  B
+  B,
+  /** X of CIE XYZ. */
+  X,
+  /** Y of CIE XYZ. */
+  Y,
+  /** Z of CIE XYZ. */
+  Z,
+  /** How much paint lies on the place. */
+  AMOUNT
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.panwright.swatch.file.ReadingMapping.ReadingLight;
 import org.panwright.swatch.table.DelimitedText;
 import org.panwright.swatch.table.FileText;
@@ -36,7 +37,9 @@ public record ReadingFile(RawTable table, ReadingMapping guess) {
     if (cgats) {
       return Cgats.read(text.lines());
     }
-    RawTable table = RawTable.of(text);
+    RawTable written = RawTable.written(text);
+    RawTable table =
+        TurnedTable.isOne(written) ? TurnedTable.of(written) : written.withDistinctColumns();
     if (table.columns().size() < FEWEST_COLUMNS) {
       throw new TableFaultException(new TableFault.NoTable());
     }
@@ -46,6 +49,17 @@ public record ReadingFile(RawTable table, ReadingMapping guess) {
   /** Whether a mapping reads reflectances from columns whose heads name no wavelengths. */
   public boolean needsWavelengths(ReadingMapping mapping) {
     return mapping.isSpectral() && ReadingColumns.named(table, mapping).length == 0;
+  }
+
+  /**
+   * Whether the amounts a mapping reads are loads, of which 1 is the paint's masstone coat, and not
+   * in a unit of the painter's own.
+   */
+  public boolean hasLoads(ReadingMapping mapping) {
+    return mapping
+        .place(ReadingField.AMOUNT)
+        .map(place -> table.columns().get(place).toLowerCase(Locale.ROOT).startsWith("load"))
+        .orElse(false);
   }
 
   /** What its rows say under a mapping; a row that cannot be used is told, not dropped. */
@@ -62,9 +76,20 @@ public record ReadingFile(RawTable table, ReadingMapping guess) {
       String name = said.isBlank() ? Integer.toString(rows.size() + 1) : said;
       try {
         rows.add(
-            new ReadRow(row.line(), name, Optional.of(columns.reading(row)), Optional.empty()));
+            new ReadRow(
+                row.line(),
+                name,
+                Optional.of(columns.reading(row)),
+                Optional.empty(),
+                columns.amount(row)));
       } catch (TableFaultException broken) {
-        rows.add(new ReadRow(row.line(), name, Optional.empty(), Optional.of(broken.fault())));
+        rows.add(
+            new ReadRow(
+                row.line(),
+                name,
+                Optional.empty(),
+                Optional.of(broken.fault()),
+                OptionalDouble.empty()));
       }
     }
     return new ReadingPlan(rows, columns.wavelengths(), Optional.empty());

@@ -8,14 +8,14 @@ import java.util.Optional;
 /**
  * Which columns of a table of readings hold what, and in which unit.
  *
- * <p>Reflectances count where both their ends are given, else L*, a*, b*.
+ * <p>Reflectances count where both their ends are given, else L*, a*, b*, else X, Y, Z.
  *
  * @param places the number from 0 of the table's column; what has none is not read
  * @param firstNm the wavelength of {@link ReadingField#FIRST} where the heads name none
  * @param lastNm the wavelength of {@link ReadingField#LAST} where the heads name none; those
  *     between follow in even steps
- * @param scale of the reflectances
- * @param light under which L*, a*, b* were worked out
+ * @param scale of the reflectances, or of X, Y, Z
+ * @param light under which L*, a*, b* or X, Y, Z were worked out
  */
 public record ReadingMapping(
     Map<ReadingField, Integer> places,
@@ -23,7 +23,7 @@ public record ReadingMapping(
     double lastNm,
     Scale scale,
     ReadingLight light) {
-  /** How reflectances are written. */
+  /** How reflectances, or Y of the perfect white, are written. */
   public enum Scale {
     /** 0 to 1. */
     SHARE,
@@ -31,13 +31,20 @@ public record ReadingMapping(
     PERCENT
   }
 
-  /** The light of L*, a*, b*; 2° observer. */
+  /** The light of L*, a*, b* or X, Y, Z; 2° observer. */
   public enum ReadingLight {
     /** The graphic trade's. */
     D50,
     /** The screen's, and this program's. */
     D65
   }
+
+  /** L*, a*, b*. */
+  static final List<ReadingField> LAB =
+      List.of(ReadingField.LIGHTNESS, ReadingField.A, ReadingField.B);
+
+  /** X, Y, Z. */
+  static final List<ReadingField> XYZ = List.of(ReadingField.X, ReadingField.Y, ReadingField.Z);
 
   public ReadingMapping {
     places = Map.copyOf(places);
@@ -61,7 +68,7 @@ public record ReadingMapping(
     return new ReadingMapping(places, firstNm, lastNm, other, light);
   }
 
-  /** The mapping with L*, a*, b* under another light. */
+  /** The mapping with L*, a*, b* or X, Y, Z under another light. */
   public ReadingMapping with(ReadingLight other) {
     return new ReadingMapping(places, firstNm, lastNm, scale, other);
   }
@@ -78,9 +85,16 @@ public record ReadingMapping(
 
   /** Whether a spectrum or a colour is read. */
   public boolean isComplete() {
-    return isSpectral()
-        || places
-            .keySet()
-            .containsAll(List.of(ReadingField.LIGHTNESS, ReadingField.A, ReadingField.B));
+    return isSpectral() || isLab() || isXyz();
+  }
+
+  /** Whether L*, a*, b* are read where no reflectances are. */
+  public boolean isLab() {
+    return places.keySet().containsAll(LAB);
+  }
+
+  /** Whether X, Y, Z are read where neither reflectances nor L*, a*, b* are. */
+  public boolean isXyz() {
+    return places.keySet().containsAll(XYZ);
   }
 }

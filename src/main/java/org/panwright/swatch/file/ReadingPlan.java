@@ -8,7 +8,7 @@ import org.panwright.swatch.table.TableFault;
  * What a file of readings says under one mapping; nothing is kept yet.
  *
  * @param rows in the file's order; none if the columns are at fault
- * @param wavelengths the wavelengths read in nanometres; empty if L*, a*, b* are read
+ * @param wavelengths the wavelengths read in nanometres; empty if a colour is read
  * @param fault why the columns cannot be used, if so
  */
 public record ReadingPlan(

@@ -11,9 +11,6 @@ import java.util.stream.Collectors;
 final class Preamble {
   private static final char REMARK = '#';
 
-  /** Below this a line with separators may as well be a sentence. */
-  private static final long FEWEST = 2;
-
   private Preamble() {}
 
   /** The text with such lines made remarks, so that every line keeps its number. */
@@ -21,7 +18,7 @@ final class Preamble {
     List<String> lines = text.lines().toList();
     long most = lines.stream().mapToLong(Preamble::separators).max().orElse(0);
     int head = 0;
-    while (most >= FEWEST && 2 * separators(lines.get(head)) < most) {
+    while (head < lines.size() && 2 * separators(lines.get(head)) < most) {
       head++;
     }
     int first = head;

@@ -11,11 +11,19 @@ import java.util.Set;
  *
  * @param columns the names of the columns, in order
  * @param rows the rows; each has as many cells as there are columns
+ * @param lines where the file has a column for each sample: the line of each column here, its rows
+ *     being the file's columns; else empty
  */
-public record RawTable(List<String> columns, List<DelimitedText.Row> rows) {
+public record RawTable(List<String> columns, List<DelimitedText.Row> rows, List<Integer> lines) {
   public RawTable {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
+    lines = List.copyOf(lines);
+  }
+
+  /** A table as it stands in its file. */
+  public RawTable(List<String> columns, List<DelimitedText.Row> rows) {
+    this(columns, rows, List.of());
   }
 
   /**
@@ -24,9 +32,13 @@ public record RawTable(List<String> columns, List<DelimitedText.Row> rows) {
    * two columns the same name.
    */
   public static RawTable of(FileText file) throws TableFaultException {
+    return written(file).withDistinctColumns();
+  }
+
+  /** The same of a file in which columns may have the same name. */
+  public static RawTable written(FileText file) throws TableFaultException {
     FileText below = new FileText(Preamble.asRemarks(file.text()), file.encoding());
     DelimitedText text = DelimitedText.of(below, true);
-    requireDistinct(text.columns());
     List<DelimitedText.Row> rows = new ArrayList<>();
     for (DelimitedText.Row row : text.rows()) {
       rows.add(ofWidth(row, text.columns().size()));
@@ -34,13 +46,19 @@ public record RawTable(List<String> columns, List<DelimitedText.Row> rows) {
     return new RawTable(text.columns(), rows);
   }
 
-  private static void requireDistinct(List<String> columns) throws TableFaultException {
+  /**
+   * The same.
+   *
+   * @throws TableFaultException {@link TableFault.ColumnTwice} if two columns have the same name
+   */
+  public RawTable withDistinctColumns() throws TableFaultException {
     Set<String> seen = new HashSet<>();
     for (String column : columns) {
       if (!column.isEmpty() && !seen.add(column.toLowerCase(Locale.ROOT))) {
         throw new TableFaultException(new TableFault.ColumnTwice(column));
       }
     }
+    return this;
   }
 
   /** The row without empty cells beyond the last column. */
@@ -52,6 +70,21 @@ public record RawTable(List<String> columns, List<DelimitedText.Row> rows) {
       throw new TableFaultException(new TableFault.WrongCellCount(row.line(), width, cells.size()));
     }
     return new DelimitedText.Row(row.line(), cells.subList(0, width));
+  }
+
+  /** Whether the file has a column for each sample. */
+  public boolean isTurned() {
+    return !lines.isEmpty();
+  }
+
+  /** The line of a cell in its file, from 1. */
+  public int line(DelimitedText.Row row, int place) {
+    return isTurned() ? lines.get(place) : row.line();
+  }
+
+  /** The name of the column a cell has in its file. */
+  public String column(DelimitedText.Row row, int place) {
+    return isTurned() ? row.cells().get(0) : columns.get(place);
   }
 
   /** The place of a column by name, whatever its case; −1 if there is none. */

@@ -24,7 +24,7 @@ public sealed interface TableFault {
   record OutOfRange(int line, String column, double low, double high, double found)
       implements TableFault {}
 
-  /** The table has neither wavelengths nor L*, a*, b*. */
+  /** The table has neither wavelengths nor L*, a*, b* nor X, Y, Z. */
   record NoReadings() implements TableFault {}
 
   /** The wavelengths leave out a part of the spectrum that is needed. */
@@ -35,6 +35,9 @@ public sealed interface TableFault {
 
   /** The wavelengths do not rise from column to column. */
   record BandsOutOfOrder(String column) implements TableFault {}
+
+  /** The same where each line is a wavelength. */
+  record LineOutOfOrder(int line, String found) implements TableFault {}
 
   /** No row is bare paper. */
   record NoPaper() implements TableFault {}

@@ -2,6 +2,7 @@ package org.panwright.app.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -27,6 +28,7 @@ import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.store.PigmentLibraryReader;
 import org.panwright.swatch.file.ReadingFile;
+import org.panwright.words.PaintPageWords;
 
 class PageModelTest {
   private static final LocalDate TODAY = LocalDate.of(2027, 5, 1);
@@ -168,6 +170,68 @@ class PageModelTest {
               assertThat(line.coat().ground().orElseThrow().lab()).isEqualTo(new Lab(94, 0, 3));
             });
     assertThat(page().coats().get(1).coat().mixedWith()).isPresent();
+  }
+
+  /** Amounts in any unit count against full strength, loads as they stand; 0 is bare paper. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "load, 0.8, 0.2, 0.4, 0.8, 0.2, 0.4",
+    "ml, 0.4, 0.1, 0.2, 1, 0.25, 0.5",
+    "Amount (mg), 200, 50, '', 1, 0.25, 0"
+  })
+  void amountsOfAFileAreNotedAsLoads(
+      String head,
+      String full,
+      String wash,
+      String thin,
+      double fullLoad,
+      double washLoad,
+      double thinLoad)
+      throws Exception {
+    keepRead(
+        """
+        sample,%s,LAB_L,LAB_A,LAB_B
+        first,0,94,0,3
+        full,%s,34,4,-44
+        wash,%s,75,-8,-25
+        thin,%s,60,-5,-35
+        """
+            .formatted(head, full, wash, thin));
+
+    assertThat(page().coats())
+        .extracting(line -> line.coat().load().orElse(0))
+        .containsExactly(fullLoad, washLoad, thinLoad);
+    assertThat(page().coats().get(0).coat().ground()).isPresent();
+  }
+
+  @Test
+  void anAmountThatNoBrushLaysDownIsNotNotedAndToldOf() throws Exception {
+    keepRead("sample,ml,LAB_L,LAB_A,LAB_B\nfull,0.3,34,4,-44\nwash,75,75,-8,-25\n");
+
+    assertThat(page().coats().get(1).coat().load()).isEmpty();
+    assertThat(model.remarkProperty().get())
+        .contains("2 swatches kept")
+        .contains("1 has more than 20 times the paint of a full coat");
+  }
+
+  @Test
+  void anAmountBelowNothingLeavesItsRowOut() throws Exception {
+    ReadingFile file =
+        ReadingFile.read(
+            "sample,ml,LAB_L,LAB_A,LAB_B\nfull,-1,34,4,-44\nwash,1,75,-8,-25\n"
+                .getBytes(StandardCharsets.UTF_8));
+
+    assertThat(new ReadingsModel(file).chosen()).hasSize(1);
+    assertThat(PaintPageWords.fault(file.plan(file.guess()).rows().get(0)))
+        .contains("full, line 2, column ml: -1 is below 0.");
+  }
+
+  private void keepRead(String text) throws Exception {
+    Path file = folder.resolve("blue.csv");
+    Files.writeString(file, text);
+    List<ReadingFile> opened = new ArrayList<>();
+    model.open(file, opened::add);
+    model.keepRead(new ReadingsModel(opened.get(0)).chosen(), "blue.csv");
   }
 
   @ParameterizedTest(name = "{0}")

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -227,7 +228,12 @@ class CgatsTest {
   }
 
   private static ReadRow row(int line, String name, Lab lab) {
-    return new ReadRow(line, name, Optional.of(new Reading.OfColour(lab)), Optional.empty());
+    return new ReadRow(
+        line,
+        name,
+        Optional.of(new Reading.OfColour(lab)),
+        Optional.empty(),
+        OptionalDouble.empty());
   }
 
   /** The rows as the file's own heads have them; the first fault, if there is any. */
