@@ -1,5 +1,6 @@
 package org.panwright.swatch.fit;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.panwright.colour.Bands;
@@ -112,8 +113,9 @@ final class KnownShapes {
   }
 
   /**
-   * Starts S of each paint known as it is known, and the distance of K where its curve starts. From
-   * a usual S a dark paint of two coats finds its way into a wrong valley.
+   * Starts S of each paint known level, half way in its logarithm between a usual coat and what is
+   * known, and the two distances where the curves start. From either end some paints of two coats
+   * find their way into a wrong valley.
    */
   void start(Unknowns unknowns, double usualLoad) {
     double unit = Math.log(usualLoad);
@@ -121,12 +123,14 @@ final class KnownShapes {
       if (!knows(paint)) {
         continue;
       }
+      double known = Arrays.stream(lnScattering[paint]).average().orElseThrow() + unit;
       double a = 0;
       for (int band = 0; band < Bands.COUNT; band++) {
-        unknowns.start(unknowns.scattering(paint, band), lnScattering[paint][band] + unit);
+        unknowns.start(unknowns.scattering(paint, band), known / 2);
         a += unknowns.at(unknowns.absorption(paint, band)) - lnAbsorption[paint][band] - unit;
       }
       unknowns.start(unknowns.absorptionScale(paint), a / Bands.COUNT);
+      unknowns.start(unknowns.scatteringScale(paint), -known / 2);
     }
   }
 
