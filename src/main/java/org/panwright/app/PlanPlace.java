@@ -95,13 +95,6 @@ final class PlanPlace {
     }
   }
 
-  /** Gives the keyboard to the next pane, or with {@code by} −1 to the one before. */
-  void stepPane(int by) {
-    if (view != null && view.getScene() != null) {
-      view.stepPane(by);
-    }
-  }
-
   /**
    * The findings; a mix picked in the grid or a colour to be met takes their place. A well or a
    * paint picked does not: findings are what one works by while paints go in and out.

@@ -271,8 +271,8 @@ public final class Workbench {
             List.of(
                 dressing(WindowWords.LIGHT, Theme.LIGHT), dressing(WindowWords.DARK, Theme.DARK)),
             List.of(
-                Action.of(WindowWords.NEXT_PANE, () -> plan.stepPane(1)).on("F6"),
-                Action.of(WindowWords.PREVIOUS_PANE, () -> plan.stepPane(-1)).on("Shift+F6"),
+                Action.of(WindowWords.NEXT_PANE, () -> window.stepPart(1)).on("F6"),
+                Action.of(WindowWords.PREVIOUS_PANE, () -> window.stepPart(-1)).on("Shift+F6"),
                 Action.of(WindowWords.EVEN_OUT, plan::evenOut))),
         help);
   }

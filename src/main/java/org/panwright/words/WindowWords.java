@@ -45,10 +45,10 @@ public final class WindowWords {
   public static final String DARK = "_Dark window";
 
   /** Moves the keyboard. */
-  public static final String NEXT_PANE = "_Next pane";
+  public static final String NEXT_PANE = "_Next part of the view";
 
   /** Moves the keyboard. */
-  public static final String PREVIOUS_PANE = "_Previous pane";
+  public static final String PREVIOUS_PANE = "_Previous part of the view";
 
   /** Puts the dividers back. */
   public static final String EVEN_OUT = "_Usual sizes of the panes";

@@ -3,6 +3,7 @@ package org.panwright.app.choose;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -17,6 +18,7 @@ import org.panwright.analysis.choose.Proposal;
 import org.panwright.analysis.judge.Judgement;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
+import org.panwright.app.fx.Parted;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.kit.Lineup;
@@ -28,7 +30,7 @@ import org.panwright.words.ChooseViewWords;
 import org.panwright.words.ChooseWords;
 
 /** Conditions on the left, proposals on the right. */
-public final class ChooseView extends BorderPane {
+public final class ChooseView extends BorderPane implements Parted {
   /** What stands above the proposals: whether they are outdated, and what was looked at. */
   private static final int ABOVE = 2;
 
@@ -102,6 +104,11 @@ public final class ChooseView extends BorderPane {
     proposals.getChildren().setAll(changed, status);
     changed.managedProperty().bind(changed.visibleProperty());
     show();
+  }
+
+  @Override
+  public List<Node> parts() {
+    return List.of(getLeft(), getCenter());
   }
 
   private void tell() {

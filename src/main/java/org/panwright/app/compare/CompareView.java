@@ -3,7 +3,9 @@ package org.panwright.app.compare;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
@@ -18,13 +20,14 @@ import org.panwright.app.box.BoxPicture;
 import org.panwright.app.box.StillBox;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
+import org.panwright.app.fx.Parted;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Kit;
 import org.panwright.paint.Paint;
 import org.panwright.words.CompareWords;
 
 /** Two lineups side by side: boxes above, grids below, what is won and lost on the right. */
-public final class CompareView extends BorderPane {
+public final class CompareView extends BorderPane implements Parted {
   private final CompareModel model;
   private final ComparedPage page;
   private final ToneBook tones;
@@ -83,6 +86,16 @@ public final class CompareView extends BorderPane {
     model.session().selectionProperty().addListener(changed -> mark());
     page.lookedProperty().addListener(changed -> showCentre());
     show();
+  }
+
+  @Override
+  public List<Node> parts() {
+    return Stream.concat(
+            Stream.of(getTop()),
+            Stream.concat(
+                (getCenter() == both ? both.getChildren() : List.of(getCenter())).stream(),
+                Stream.of(side)))
+        .toList();
   }
 
   private static Label heading() {

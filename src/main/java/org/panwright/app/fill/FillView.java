@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -16,13 +17,14 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.panwright.app.Session;
 import org.panwright.app.dialogs.Dialogs;
+import org.panwright.app.fx.Parted;
 import org.panwright.words.FillViewWords;
 
 /**
  * Four parts of which one is shown: plan, tubes, where things are, pans. Each is built when it is
  * first looked at.
  */
-public final class FillView extends VBox {
+public final class FillView extends VBox implements Parted {
   private final StackPane ground = new StackPane();
   private final HBox strip = new HBox();
   private final ToggleGroup group = new ToggleGroup();
@@ -52,6 +54,11 @@ public final class FillView extends VBox {
     model.planProperty().addListener(changed -> show());
     model.furtherProperty().addListener(changed -> show());
     sceneProperty().addListener((property, before, now) -> model.setShown(now != null));
+  }
+
+  @Override
+  public List<Node> parts() {
+    return Stream.concat(Stream.of(strip), ground.getChildren().stream()).toList();
   }
 
   /** Shows the first part, unless another was asked for meanwhile. */

@@ -2,6 +2,7 @@ package org.panwright.app.fill;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -10,13 +11,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.Form;
+import org.panwright.app.fx.Parted;
 import org.panwright.kit.PanKind;
 import org.panwright.words.FillViewWords;
 import org.panwright.words.FillWords;
 import org.panwright.words.FitWords;
 
 /** The kinds of pans, and how the painter fills them. */
-final class PansPart extends HBox {
+final class PansPart extends HBox implements Parted {
   private final FillModel model;
   private final Dialogs dialogs;
   private final TextTable<PanKind> pans;
@@ -54,6 +56,11 @@ final class PansPart extends HBox {
     HBox.setHgrow(left, Priority.ALWAYS);
     habits = new HabitFields(model);
     getChildren().setAll(left, habits);
+  }
+
+  @Override
+  public List<Node> parts() {
+    return List.copyOf(getChildren());
   }
 
   /** Shows the kit as it is now. */

@@ -10,6 +10,7 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.ObservableList;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
@@ -28,6 +29,7 @@ import org.panwright.analysis.fill.PlannedWell;
 import org.panwright.analysis.fill.Sharing;
 import org.panwright.app.fx.BuiltLater;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Parted;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Box;
 import org.panwright.kit.Kit;
@@ -37,7 +39,7 @@ import org.panwright.words.FillWords;
 import org.panwright.words.FitWords;
 
 /** The fill plan: which lineups above, the wells beneath, what follows on the right. */
-final class PlanPart extends VBox {
+final class PlanPart extends VBox implements Parted {
   private final FillModel model;
   private final FlowPane lineups = new FlowPane(14, 6);
   private final ChoiceBox<Sharing> sharing = new ChoiceBox<>();
@@ -46,6 +48,9 @@ final class PlanPart extends VBox {
   private final Label summary = Sentence.of("");
   private final VBox beside = new VBox(6);
   private final TextTable<PlannedWell> wells;
+  private final HBox choices;
+  private final BuiltLater middle;
+  private final BuiltLater right;
   private boolean hasRows;
   private boolean hasSide;
   private Optional<Kit> wellsOf = Optional.empty();
@@ -78,17 +83,23 @@ final class PlanPart extends VBox {
             .words(FillViewWords.REMARK, 180, this::remark);
     wells.getPlaceholder().setVisible(false);
     wells.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
-    BuiltLater middle = new BuiltLater(later, this::middle);
+    middle = new BuiltLater(later, this::middle);
     HBox.setHgrow(middle, Priority.ALWAYS);
     middle.setMinWidth(0);
-    BuiltLater right = new BuiltLater(later, this::right);
+    right = new BuiltLater(later, this::right);
     right.setMinWidth(235);
     right.setPrefWidth(270);
+    choices = choices();
     HBox body = new HBox(16, middle, right);
     VBox.setVgrow(body, Priority.ALWAYS);
-    getChildren().setAll(choices(), body);
+    getChildren().setAll(choices, body);
     later.execute(this::fillTable);
     day.setText(model.today().toString());
+  }
+
+  @Override
+  public List<Node> parts() {
+    return List.of(choices, middle, right);
   }
 
   /** The rows come once the table with its heads is there, which says until then nothing. */

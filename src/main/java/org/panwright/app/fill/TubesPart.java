@@ -14,6 +14,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.Form;
+import org.panwright.app.fx.Parted;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.FillPractice;
 import org.panwright.kit.PanKind;
@@ -22,7 +23,7 @@ import org.panwright.words.FillViewWords;
 import org.panwright.words.FillWords;
 
 /** The tubes there are, to be added, changed and removed. */
-final class TubesPart extends VBox {
+final class TubesPart extends VBox implements Parted {
   private final FillModel model;
   private final Dialogs dialogs;
   private final TextTable<Tube> table;
@@ -68,6 +69,11 @@ final class TubesPart extends VBox {
               }
             });
     getChildren().setAll(bar(), table, Sentence.of(FillWords.USUAL, "soft"));
+  }
+
+  @Override
+  public List<Node> parts() {
+    return List.copyOf(getChildren());
   }
 
   /** Shows the kit as it is now. */

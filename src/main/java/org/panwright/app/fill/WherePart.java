@@ -3,19 +3,21 @@ package org.panwright.app.fill;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.panwright.analysis.compare.LineupPair;
 import org.panwright.analysis.fill.PaintPlaces;
+import org.panwright.app.fx.Parted;
 import org.panwright.kit.FilledWell;
 import org.panwright.kit.Kit;
 import org.panwright.words.FillViewWords;
 import org.panwright.words.FillWords;
 
 /** Where every paint is, over all boxes; beneath it which two boxes go well together. */
-final class WherePart extends VBox {
+final class WherePart extends VBox implements Parted {
   /** One line: a paint in one well, or in tubes only. */
   private record Row(PaintPlaces paint, Optional<PaintPlaces.Place> place) {}
 
@@ -64,6 +66,11 @@ final class WherePart extends VBox {
     Label heading = new Label(FillViewWords.TOGETHER);
     heading.getStyleClass().add("part-heading");
     getChildren().setAll(doubles, places, heading, pairs);
+  }
+
+  @Override
+  public List<Node> parts() {
+    return List.copyOf(getChildren());
   }
 
   /** Shows the kit as it is now. */

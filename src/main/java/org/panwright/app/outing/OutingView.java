@@ -3,6 +3,7 @@ package org.panwright.app.outing;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -13,12 +14,13 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.panwright.app.fx.BuiltLater;
+import org.panwright.app.fx.Parted;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.Outing;
 import org.panwright.words.OutingWords;
 
 /** The outings on the left, the plan of one beside them, and what to pack for it on the right. */
-public final class OutingView extends HBox {
+public final class OutingView extends HBox implements Parted {
   /** Check list and amounts lie beside each other from a width of twice this. */
   private static final double COLUMN = 500;
 
@@ -42,6 +44,11 @@ public final class OutingView extends HBox {
     model.outingsProperty().addListener(changed -> show());
     model.chosenProperty().addListener(changed -> show());
     show();
+  }
+
+  @Override
+  public List<Node> parts() {
+    return List.copyOf(getChildren());
   }
 
   private VBox outings() {

@@ -17,6 +17,7 @@ import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.fx.BuiltLater;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Parted;
 import org.panwright.app.fx.Sentence;
 import org.panwright.paint.FormerOptics;
 import org.panwright.paint.OpticsSource;
@@ -25,7 +26,7 @@ import org.panwright.words.PaintPageWords;
 import org.panwright.words.PaintWords;
 
 /** The page of a paint: swatches on the left, curves and history on the right. */
-public final class PageView extends HBox {
+public final class PageView extends HBox implements Parted {
   private static final double COLUMN = 640;
 
   private final PageModel model;
@@ -113,6 +114,11 @@ public final class PageView extends HBox {
     getChildren().setAll(column(left), right);
     model.pageProperty().addListener((property, before, now) -> show(now));
     show(model.pageProperty().get());
+  }
+
+  @Override
+  public List<Node> parts() {
+    return List.copyOf(getChildren());
   }
 
   private VBox right() {

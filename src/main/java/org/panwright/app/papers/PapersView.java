@@ -19,6 +19,7 @@ import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FileKind;
 import org.panwright.app.fx.BuiltLater;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Parted;
 import org.panwright.app.fx.Sentence;
 import org.panwright.kit.FileProblem;
 import org.panwright.kit.Outing;
@@ -36,7 +37,7 @@ import org.panwright.words.PaperViewWords;
 import org.panwright.words.PaperWords;
 
 /** From left to right: which papers there are, what can be chosen about one, its sheets. */
-public final class PapersView extends HBox {
+public final class PapersView extends HBox implements Parted {
   private static final FileKind PDF =
       new FileKind(PaperViewWords.SAVE_TITLE, PaperViewWords.PDF_KIND, ".pdf");
 
@@ -70,6 +71,11 @@ public final class PapersView extends HBox {
     model.kindProperty().addListener(changed -> showOrder());
     later.execute(this::showOrder);
     show();
+  }
+
+  @Override
+  public List<Node> parts() {
+    return List.copyOf(getChildren());
   }
 
   private VBox kinds() {

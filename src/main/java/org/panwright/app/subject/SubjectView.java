@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -28,6 +29,7 @@ import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FileKind;
 import org.panwright.app.fx.BuiltLater;
 import org.panwright.app.fx.ByLabel;
+import org.panwright.app.fx.Parted;
 import org.panwright.app.fx.Sentence;
 import org.panwright.app.recipes.RecipesView;
 import org.panwright.kit.Outing;
@@ -35,7 +37,7 @@ import org.panwright.words.RecipeViewWords;
 import org.panwright.words.SubjectWords;
 
 /** The photo of a place on the left, its colours and how to mix them on the right. */
-public final class SubjectView extends SplitPane {
+public final class SubjectView extends SplitPane implements Parted {
   private static final PseudoClass PROBLEM = PseudoClass.getPseudoClass("problem");
   private static final FileKind PHOTOS =
       new FileKind(SubjectWords.OPEN_TITLE, SubjectWords.PHOTOS, ".jpg", List.of(".jpeg", ".png"));
@@ -47,6 +49,7 @@ public final class SubjectView extends SplitPane {
   private final Label readout = new Label(SubjectWords.PHOTO_KEYS);
   private final VBox list = new VBox();
   private final ComboBox<Outing> outings = new ComboBox<>();
+  private final SplitPane both = new SplitPane();
   private boolean filling;
 
   /**
@@ -71,6 +74,11 @@ public final class SubjectView extends SplitPane {
     model.outingProperty().addListener(o -> showOutings());
     showRows();
     showOutings();
+  }
+
+  @Override
+  public List<Node> parts() {
+    return Stream.concat(Stream.of(getItems().get(0)), both.getItems().stream()).toList();
   }
 
   private Region photoSide() {
@@ -155,7 +163,7 @@ public final class SubjectView extends SplitPane {
     VBox.setVgrow(ways, Priority.ALWAYS);
     VBox picked = new VBox(ways, keeping);
     picked.setMinWidth(260);
-    SplitPane both = new SplitPane(colours);
+    both.getItems().setAll(colours);
     ways.visibleProperty()
         .addListener(
             (o, was, visible) -> {

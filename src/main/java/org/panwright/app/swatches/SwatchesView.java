@@ -10,6 +10,7 @@ import java.util.concurrent.Executor;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -23,11 +24,12 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.FileKind;
+import org.panwright.app.fx.Parted;
 import org.panwright.app.fx.Sentence;
 import org.panwright.words.SwatchesWords;
 
 /** The picture of painted swatches beside what was read off it in one of several ways. */
-public final class SwatchesView extends HBox {
+public final class SwatchesView extends HBox implements Parted {
   private static final FileKind PICTURE =
       new FileKind(
           SwatchesWords.OPEN_TITLE,
@@ -46,6 +48,7 @@ public final class SwatchesView extends HBox {
   private final Label purpose = Sentence.of("", "soft");
   private final Label empty = Sentence.of("", "empty-hint");
   private final Label hint = Sentence.of("", "soft", "small", "swatches-hint");
+  private final VBox head = new VBox(12);
   private final VBox content = new VBox();
   private final StackPane foot = new StackPane();
   private PictureMarks marks;
@@ -84,7 +87,8 @@ public final class SwatchesView extends HBox {
   private VBox side() {
     Label title = new Label(SwatchesWords.NAME);
     title.getStyleClass().add("title");
-    VBox all = new VBox(12, title, choice(), purpose, opening(), problem(), content);
+    head.getChildren().setAll(title, choice(), purpose, opening(), problem());
+    VBox all = new VBox(12, head, content);
     all.getStyleClass().add("swatches-side");
     ScrollPane scroll = new ScrollPane(all);
     scroll.setFitToWidth(true);
@@ -173,6 +177,11 @@ public final class SwatchesView extends HBox {
   /** The marks of the way chosen. */
   public PictureMarks marks() {
     return marks;
+  }
+
+  @Override
+  public List<Node> parts() {
+    return List.of(desk, head, content, foot);
   }
 
   private void choose(ReadingWay chosen) {

@@ -5,7 +5,10 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ScrollPane;
 
-/** Finds where the keyboard goes in a part of the window; a pane that scrolls is no such place. */
+/**
+ * Finds where the keyboard goes in a part of the window; a pane that scrolls is such a place only
+ * if nothing in it is.
+ */
 final class FirstField {
   private FirstField() {}
 
@@ -15,7 +18,8 @@ final class FirstField {
       return Optional.empty();
     }
     if (part instanceof ScrollPane scroll && scroll.getContent() != null) {
-      return of(scroll.getContent());
+      Optional<Node> within = of(scroll.getContent());
+      return within.isEmpty() && scroll.isFocusTraversable() ? Optional.of(scroll) : within;
     }
     if (part.isFocusTraversable()) {
       return Optional.of(part);

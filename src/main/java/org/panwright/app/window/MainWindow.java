@@ -2,6 +2,7 @@ package org.panwright.app.window;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -30,6 +31,8 @@ public final class MainWindow {
   private final Action undo;
   private final Action redo;
   private final Places places;
+  private final TopBar bar;
+  private final Node notices;
 
   /**
    * @param name the kit's name with its mark
@@ -58,11 +61,13 @@ public final class MainWindow {
     all.addAll(menus.things());
     all.add(viewMenu(menus));
     all.add(menus.help());
+    bar = new TopBar(name, file, lineups, undo, redo);
+    this.notices = notices;
     frame = new BorderPane(places.ground());
     frame.setTop(
         new VBox(
             menusAndViews(Menus.bar(all.toArray(Menu[]::new))),
-            new TopBar(name, file, lineups, undo, redo),
+            bar,
             notices));
   }
 
@@ -74,6 +79,18 @@ public final class MainWindow {
   /** Shows a view by the name on its button. */
   public void showPlace(String name) {
     places.show(name);
+  }
+
+  /**
+   * Gives the keyboard to the next part of the window, or with {@code by} −1 to the one before: the
+   * parts of the view, the bar above it, a notice.
+   */
+  public void stepPart(int by) {
+    List<Node> parts = new ArrayList<>(PartSteps.of(places.view()));
+    parts.add(bar);
+    parts.add(notices);
+    PartSteps.step(parts, Optional.ofNullable(frame.getScene().getFocusOwner()), by)
+        .ifPresent(PartSteps::enter);
   }
 
   /**

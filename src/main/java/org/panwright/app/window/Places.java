@@ -63,6 +63,11 @@ final class Places {
     return ground;
   }
 
+  /** The view shown. */
+  Parent view() {
+    return built.get(shown.get());
+  }
+
   /** The choices once more, for the menu. */
   List<Action> actions() {
     List<Action> actions = new ArrayList<>();

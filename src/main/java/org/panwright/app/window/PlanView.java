@@ -9,17 +9,18 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import org.panwright.app.fx.Parted;
 
 /**
  * The view most work is done in: shelf on the left, box above mix grid in the middle, hue ring
  * above findings on the right. The dividers can be moved; on a wider window the middle takes the
  * room, and on a narrower one it keeps enough for the names in the wells while both sides give way.
  */
-public final class PlanView extends StackPane {
+public final class PlanView extends StackPane implements Parted {
   /** Where the dividers stand at first: left, right, middle, right-hand column. */
   public static final List<Double> USUAL = List.of(0.24, 0.72, 0.48, 0.5);
 
-  private final List<Region> panes;
+  private final List<Node> panes;
   private final SplitPane columns;
   private final SplitPane middle;
   private final SplitPane right;
@@ -58,23 +59,9 @@ public final class PlanView extends StackPane {
         right.getDividerPositions()[0]);
   }
 
-  /** Gives the keyboard to the next pane, or with {@code by} −1 to the one before. */
-  public void stepPane(int by) {
-    Node focused = getScene().getFocusOwner();
-    int now = 0;
-    for (int i = 0; i < panes.size(); i++) {
-      if (focused != null && FirstField.isWithin(focused, panes.get(i))) {
-        now = i;
-      }
-    }
-    for (int tried = 1; tried <= panes.size(); tried++) {
-      Region pane = panes.get(Math.floorMod(now + by * tried, panes.size()));
-      Optional<Node> field = FirstField.of(pane);
-      if (field.isPresent()) {
-        field.get().requestFocus();
-        return;
-      }
-    }
+  @Override
+  public List<Node> parts() {
+    return panes;
   }
 
   /** Gives the keyboard to the findings, or to the mix or colour in their place. */
