@@ -19,7 +19,7 @@ final class FirstField {
     }
     if (part instanceof ScrollPane scroll && scroll.getContent() != null) {
       Optional<Node> within = of(scroll.getContent());
-      return within.isEmpty() && scroll.isFocusTraversable() ? Optional.of(scroll) : within;
+      return within.isEmpty() ? Optional.of(scroll) : within;
     }
     if (part.isFocusTraversable()) {
       return Optional.of(part);
