@@ -107,6 +107,7 @@ public final class Workbench {
             Platform::runLater,
             faults::take);
     files = new FileFlow(session, document, dialogs, remembered, demo);
+    files.lookAgain();
     LineupModel lineupModel = new LineupModel(session);
     lineups = new LineupActions(session, lineupModel, dialogs, this::makeBox);
     paints = new PaintEditor(session, tones, dialogs);

@@ -57,6 +57,7 @@ public final class SettingsFile {
     return new Settings(
         known.path("window").path("dark").asBoolean(false),
         recent(known.path("recentKits")),
+        lineups(known.path("lineups")),
         window(known.path("window")),
         numbers(known.path("window").path("dividers")),
         words(known.path("papers")));
@@ -101,6 +102,8 @@ public final class SettingsFile {
     settings.dividers().forEach(dividers::add);
     ArrayNode recent = known.putArray("recentKits");
     settings.recent().forEach(path -> recent.add(path.toString()));
+    ObjectNode lineups = known.putObject("lineups");
+    new TreeMap<>(settings.lineups()).forEach((kit, id) -> lineups.put(kit.toString(), id));
     ObjectNode papers = known.putObject("papers");
     new TreeMap<>(settings.papers()).forEach(papers::put);
     safe.write(file, known.toPrettyString().getBytes(StandardCharsets.UTF_8));
@@ -132,6 +135,12 @@ public final class SettingsFile {
     } catch (InvalidPathException impossible) {
       return Optional.empty();
     }
+  }
+
+  private static Map<Path, String> lineups(JsonNode group) {
+    Map<Path, String> lineups = new HashMap<>();
+    words(group).forEach((kit, id) -> path(kit).ifPresent(file -> lineups.put(file, id)));
+    return lineups;
   }
 
   private static Map<String, String> words(JsonNode group) {

@@ -56,8 +56,15 @@ class PartKeysWindowTest {
   /** The least number of stops: the parts named in the view's description, and the bar on top. */
   @ParameterizedTest
   @CsvSource({
-    "0, Plan, 6", "1, Paint, 2", "2, Swatches, 4", "3, Subject, 3", "4, Compare, 7",
-    "5, Choose, 3", "6, Fill, 5", "7, Outing, 4", "8, Papers, 4"
+    "0, Plan, 6",
+    "1, Paint, 2",
+    "2, Swatches, 4",
+    "3, Subject, 3",
+    "4, Compare, 7",
+    "5, Choose, 3",
+    "6, Fill, 5",
+    "7, Outing, 4",
+    "8, Papers, 4"
   })
   void thePartsOfAViewFollowEachOther(int place, String name, int least, FxRobot robot)
       throws Exception {

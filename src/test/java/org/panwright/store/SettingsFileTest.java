@@ -18,6 +18,7 @@ class SettingsFileTest {
       new Settings(
           true,
           List.of(Path.of("/home/ada/sea.kit.json"), Path.of("/home/ada/Ærø 🎨.kit.json")),
+          Map.of(Path.of("/home/ada/sea.kit.json"), "winter"),
           Optional.of(new WindowSpot(10, 20, 1200, 800, true)),
           List.of(0.2, 0.7),
           Map.of("key-card.paper", "A5"));
@@ -72,6 +73,14 @@ class SettingsFileTest {
     settings.read();
     settings.write(SOME);
     assertThat(file).content().contains("\"zoom\" : 3").contains("\"later\"");
+  }
+
+  @Test
+  void theLineupOfAKitIsForgottenWithTheKit() {
+    Path kit = Path.of("a");
+    Settings settings = Settings.FIRST.withRecent(kit).withLineup(kit, "winter");
+    assertThat(settings.withRecent(Path.of("b")).lineups()).containsEntry(kit, "winter");
+    assertThat(settings.withoutRecent(kit).lineups()).isEmpty();
   }
 
   @Test

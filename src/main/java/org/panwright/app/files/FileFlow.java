@@ -106,10 +106,24 @@ public final class FileFlow {
         .ifPresent(changed -> session.perform(new Edit.RenameKit(changed)));
   }
 
+  /** Looks at the lineup of the kit's file that was looked at when it was left. */
+  public void lookAgain() {
+    document
+        .file()
+        .map(file -> remembered.settings().lineups().get(file.toAbsolutePath()))
+        .filter(id -> session.kit().lineup(id).isPresent())
+        .ifPresent(session::look);
+  }
+
   /** Does what leaves the kit, once nothing would be lost by it. */
   public void leaving(Runnable goOn) {
+    Runnable leave =
+        () -> {
+          rememberLineup();
+          goOn.run();
+        };
     if (!document.unsavedProperty().get()) {
-      goOn.run();
+      leave.run();
       return;
     }
     Leaving answer =
@@ -121,14 +135,20 @@ public final class FileFlow {
                 Choice.other(FileWords.DISCARD, Leaving.DISCARD),
                 Choice.leave(FileWords.STAY, Leaving.STAY)));
     switch (answer) {
-      case SAVE -> save(goOn);
-      case DISCARD -> goOn.run();
+      case SAVE -> save(leave);
+      case DISCARD -> leave.run();
       case STAY -> {}
     }
   }
 
   private void openNow(Path file) {
-    document.open(file, () -> remember(file), problem -> notOpened(file, problem));
+    document.open(
+        file,
+        () -> {
+          remember(file);
+          lookAgain();
+        },
+        problem -> notOpened(file, problem));
   }
 
   private void notOpened(Path file, FileProblem problem) {
@@ -191,6 +211,14 @@ public final class FileFlow {
 
   private void remember(Path file) {
     remembered.change(settings -> settings.withRecent(file.toAbsolutePath()));
+  }
+
+  private void rememberLineup() {
+    Optional<Path> file = document.file().map(Path::toAbsolutePath);
+    if (file.isPresent() && session.lineup().isPresent()) {
+      String id = session.lineup().get().id();
+      remembered.change(settings -> settings.withLineup(file.get(), id));
+    }
   }
 
   /** The folder of the kit's file, else of the last kit. */

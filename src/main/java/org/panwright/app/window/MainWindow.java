@@ -64,11 +64,7 @@ public final class MainWindow {
     bar = new TopBar(name, file, lineups, undo, redo);
     this.notices = notices;
     frame = new BorderPane(places.ground());
-    frame.setTop(
-        new VBox(
-            menusAndViews(Menus.bar(all.toArray(Menu[]::new))),
-            bar,
-            notices));
+    frame.setTop(new VBox(menusAndViews(Menus.bar(all.toArray(Menu[]::new))), bar, notices));
   }
 
   /** Shows a view by its number from 0. */

@@ -70,8 +70,8 @@ final class PartSteps {
       return;
     }
     double top = scroll.getVvalue() * room;
-    double wanted = Math.min(
-            place.getMinY() - MARGIN, Math.max(top, place.getMaxY() + MARGIN - seen));
+    double wanted =
+        Math.min(place.getMinY() - MARGIN, Math.max(top, place.getMaxY() + MARGIN - seen));
     scroll.setVvalue(Math.max(0, Math.min(wanted, room)) / room);
   }
 }

@@ -20,6 +20,7 @@ import org.panwright.app.dialogs.ScriptedDialogs;
 import org.panwright.app.settings.Remembered;
 import org.panwright.kit.Edit;
 import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
 import org.panwright.paint.PigmentLibrary;
 import org.panwright.store.KitFiles;
 import org.panwright.store.OpenedKit;
@@ -100,6 +101,31 @@ class FileFlowTest {
     dialogs.answer(FileWords.SAVE_FIRST);
     flow.openDemo();
     assertThat(session.kit()).isSameAs(changed);
+  }
+
+  @Test
+  void aKitOpenedAgainShowsTheLineupLookedAtLast() {
+    Lineup first = session.lineup().orElseThrow();
+    session.perform(new Edit.AddLineup(first.as("second", "Second")));
+    dialogs.choose(folder.resolve("a.kit.json"));
+    flow.save();
+    session.look("second");
+    flow.openDemo();
+    flow.open(folder.resolve("a.kit.json"));
+    assertThat(session.lineup()).map(Lineup::id).contains("second");
+  }
+
+  @Test
+  void aLineupThatIsNoLongerThereIsNotLookedFor() {
+    Lineup first = session.lineup().orElseThrow();
+    dialogs.choose(folder.resolve("a.kit.json"));
+    flow.save();
+    session.perform(new Edit.AddLineup(first.as("second", "Second")));
+    session.look("second");
+    dialogs.answer(FileWords.DISCARD);
+    flow.openDemo();
+    flow.open(folder.resolve("a.kit.json"));
+    assertThat(session.lineup()).contains(first);
   }
 
   @Test
