@@ -19,6 +19,7 @@ import org.panwright.swatch.coat.PaintLoad;
 import org.panwright.swatch.coat.Reading;
 import org.panwright.swatch.coat.SwatchSet;
 import org.panwright.swatch.file.CoatTable;
+import org.panwright.swatch.file.PaintNames;
 import org.panwright.swatch.fit.FitRefusedException;
 import org.panwright.swatch.fit.FitReport;
 import org.panwright.swatch.fit.FitSettings;
@@ -50,9 +51,13 @@ final class MixCheck implements Command {
     String testFile = arguments.required("test");
     boolean byColour = isColour(arguments.value("from").orElse("spectra"));
 
-    CoatTable coats = table(fitFile, CoatTable::read);
+    CoatTable fitted = table(fitFile, CoatTable::read);
+    CoatTable test = table(testFile, bytes -> CoatTable.read(bytes, fitted.usualLoad()));
+    PaintNames names = PaintNames.of(List.of(fitted, test));
+    CoatTable coats = fitted.named(names);
     SwatchSet set = swatches(fitFile, coats, byColour);
-    List<CoatTable.Row> mixes = mixes(fitFile, testFile, coats, err);
+    names.several().forEach(ways -> err.println(MixCheckWords.onePaint(ways)));
+    List<CoatTable.Row> mixes = mixes(fitFile, coats, testFile, test.named(names), err);
     FitReport report = fit(fitFile, set);
     Reading paper = set.swatches().get(0).ground();
     ScreenAverage screen = new ScreenAverage(set, report, paper);
@@ -94,9 +99,8 @@ final class MixCheck implements Command {
 
   /** The coats of the test whose paints were all fitted; of the others the painter is told. */
   private static List<CoatTable.Row> mixes(
-      String fitFile, String testFile, CoatTable fitted, PrintStream err) throws BadUseException {
-    double usual = fitted.usualLoad();
-    CoatTable test = table(testFile, bytes -> CoatTable.read(bytes, usual));
+      String fitFile, CoatTable fitted, String testFile, CoatTable test, PrintStream err)
+      throws BadUseException {
     int open = fitted.unmeasured();
     if (open > 0) {
       err.println(MixCheckWords.unmeasured(fitFile, open, open == fitted.coats().size()));

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.panwright.paint.Ownership;
 import org.panwright.paint.Paint;
 import org.panwright.paint.Shelf;
 import org.panwright.print.FittedText.Align;
@@ -26,11 +27,15 @@ public final class SwatchSheet {
   private static final double NAME_PT = 7;
   private static final double CODES_PT = 5.5;
   private static final double GAP_MM = 2;
+  private static final String WHITE = "PW";
+  private static final String BLACK = "PBk";
 
   private final SheetPlan plan;
   private final PageFrame page;
+  private final String how;
 
-  private SwatchSheet(SheetFormat format) {
+  private SwatchSheet(SheetFormat format, List<Paint> paints) {
+    how = SwatchSheetWords.how(holds(paints, WHITE), holds(paints, BLACK));
     plan = new SheetPlan(format);
     page = new PageFrame(format.widthMm(), format.heightMm());
   }
@@ -42,7 +47,7 @@ public final class SwatchSheet {
    * @param paints in the order of the rows; none makes one page of unnamed rows
    */
   public static Papers of(String kit, List<Paint> paints, SheetFormat format) {
-    SwatchSheet sheet = new SwatchSheet(format);
+    SwatchSheet sheet = new SwatchSheet(format, paints);
     int perPage = sheet.plan.rows();
     int pages = Math.max(1, (paints.size() + perPage - 1) / perPage);
     int number = PageCode.sheetOf(paints.stream().map(Paint::id).toList());
@@ -60,24 +65,42 @@ public final class SwatchSheet {
 
   /**
    * The rows of a sheet: the first white and the first black of a shelf, on which the tints and
-   * tones of the others rest, then the paints wanted, each once.
+   * tones of the others rest, then the paints wanted, each once. Of a paint that is only wished for
+   * nothing can be painted.
    */
   public static List<Paint> rows(Shelf shelf, List<Paint> wanted) {
     Set<Paint> rows = new LinkedHashSet<>();
-    first(shelf, "PW").ifPresent(rows::add);
-    first(shelf, "PBk").ifPresent(rows::add);
-    rows.addAll(wanted);
+    first(shelf, WHITE).ifPresent(rows::add);
+    first(shelf, BLACK).ifPresent(rows::add);
+    wanted.stream().filter(paint -> !isWished(paint)).forEach(rows::add);
     return List.copyOf(rows);
   }
 
-  /** The first paint of pigments of one kind only, by the letters their names begin with. */
+  /** How many of some paints are only wished for. */
+  public static int wished(List<Paint> wanted) {
+    return (int) wanted.stream().filter(SwatchSheet::isWished).distinct().count();
+  }
+
+  private static boolean isWished(Paint paint) {
+    return paint.ownership() == Ownership.WISHED;
+  }
+
+  /**
+   * The first paint at hand of pigments of one kind only, by the letters their names begin with.
+   */
   public static Optional<Paint> first(Shelf shelf, String kind) {
     return shelf.paints().stream()
-        .filter(
-            paint ->
-                paint.pigments().stream()
-                    .allMatch(share -> share.pigment().code().matches(kind + "\\d.*")))
+        .filter(paint -> !isWished(paint) && isOf(paint, kind))
         .findFirst();
+  }
+
+  private static boolean holds(List<Paint> paints, String kind) {
+    return paints.stream().anyMatch(paint -> isOf(paint, kind));
+  }
+
+  private static boolean isOf(Paint paint, String kind) {
+    return paint.pigments().stream()
+        .allMatch(share -> share.pigment().code().matches(kind + "\\d.*"));
   }
 
   private List<Mark> body(List<Paint> paints, PageCode code) {
@@ -171,7 +194,7 @@ public final class SwatchSheet {
     double width = frame.right() - SheetPlan.MARK_MM - GAP_MM - 1 - left;
     double top = frame.bottom() - SheetPlan.FOOT_MM + 1;
     return TextFit.of(Typeface.REGULAR, 6.5)
-        .within(SwatchSheetWords.HOW, width, SheetPlan.FOOT_MM - 1)
+        .within(how, width, SheetPlan.FOOT_MM - 1)
         .as(Role.PARAGRAPH, left, top, width, Align.LEFT);
   }
 

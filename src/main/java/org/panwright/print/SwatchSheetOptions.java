@@ -1,10 +1,12 @@
 package org.panwright.print;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.panwright.swatch.sheet.SheetFormat;
 import org.panwright.words.PaperWords;
+import org.panwright.words.SwatchSheetWords;
 
 /**
  * What the painter chooses about a swatch sheet, which is painted, then read from a scan or photo.
@@ -38,8 +40,10 @@ public record SwatchSheetOptions(PaperFormat paper) implements PaperOrder {
         Stream.of(SheetFormat.values())
             .filter(sheet -> sheet.name().equals(paper.name()))
             .findFirst();
+    int wished = SwatchSheet.wished(occasion.paints());
+    List<String> notes = wished == 0 ? List.of() : List.of(SwatchSheetWords.wished(wished));
     return format
-        .map(f -> Made.of(of(occasion, f)))
+        .map(f -> new Made(Optional.of(of(occasion, f)), notes))
         .orElseGet(() -> Made.nothing(PaperWords.SWATCH_SHEET_FORMATS));
   }
 

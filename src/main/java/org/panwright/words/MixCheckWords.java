@@ -57,6 +57,14 @@ public final class MixCheckWords {
         .formatted(test, coats == 1 ? "1 coat" : coats + " coats", fit, String.join(", ", paints));
   }
 
+  /** A paint whose name is written in several ways, the one it goes by first. */
+  public static String onePaint(List<String> ways) {
+    return "%s count as one paint, “%s”. If they are two, give them different names."
+        .formatted(
+            ways.stream().map(way -> "“" + way + "”").collect(Collectors.joining(" and ")),
+            ways.get(0));
+  }
+
   /** Coats to fit without an amount; of all coats or of some. */
   public static String unmeasured(String fit, int coats, boolean all) {
     return all

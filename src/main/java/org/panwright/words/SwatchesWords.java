@@ -238,7 +238,7 @@ public final class SwatchesWords {
   }
 
   /** After saving. */
-  public static String saved(String file) {
-    return "Saved as " + file + ".";
+  public static String saved(String file, int wished) {
+    return "Saved as " + file + "." + (wished == 0 ? "" : " " + SwatchSheetWords.wished(wished));
   }
 }

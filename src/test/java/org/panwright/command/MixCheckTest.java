@@ -124,6 +124,26 @@ class MixCheckTest {
         .contains(open + ": 1 coat has no amount and is predicted");
   }
 
+  /** Capitals, and blanks around as spreadsheets leave them, make no second paint. */
+  @Test
+  void spellingsOfOneNameAreOnePaintAndToldOf() throws Exception {
+    String capitals =
+        write(
+            "capitals.csv",
+            List.of(
+                head(),
+                row("m,YELLOW\u00a0,0.5, Blue ,0.5", 0.5, 0.5),
+                row("n,yellow,0.8,blue,0.2", 0.8, 0.2)));
+
+    assertThat(console.run("mixcheck", "--fit", fit, "--test", capitals)).isZero();
+
+    assertThat(console.said()).contains("Mixes predicted: 2");
+    assertThat(console.complained())
+        .contains("“yellow” and “YELLOW” count as one paint, “yellow”.")
+        .contains("“blue” and “Blue” count as one paint, “blue”.")
+        .doesNotContain("left out");
+  }
+
   private JsonNode json(String fitted) throws Exception {
     Console asked = new Console();
     asked.run("mixcheck", "--fit", fitted, "--test", test, "--json");

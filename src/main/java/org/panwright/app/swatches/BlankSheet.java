@@ -41,7 +41,13 @@ public final class BlankSheet {
    * @param lineupOnly whether it holds only the lineup looked at, its white and its black
    */
   Papers papers(boolean lineupOnly, SheetFormat format) {
-    return SwatchSheet.of(session.kit().name(), paints(lineupOnly), format);
+    Kit kit = session.kit();
+    return SwatchSheet.of(kit.name(), SwatchSheet.rows(kit.shelf(), wanted(lineupOnly)), format);
+  }
+
+  /** How many of these paints are only wished for and so not on the sheet. */
+  int wished(boolean lineupOnly) {
+    return SwatchSheet.wished(wanted(lineupOnly));
   }
 
   /** Writes it as a PDF. */
@@ -59,15 +65,12 @@ public final class BlankSheet {
         });
   }
 
-  private List<Paint> paints(boolean lineupOnly) {
+  private List<Paint> wanted(boolean lineupOnly) {
     Kit kit = session.kit();
-    List<Paint> wanted = kit.shelf().paints();
-    if (lineupOnly && session.lineup().isPresent()) {
-      wanted =
-          session.lineup().get().fillings().values().stream()
-              .flatMap(filling -> kit.shelf().find(filling.paintId()).stream())
-              .toList();
-    }
-    return SwatchSheet.rows(kit.shelf(), wanted);
+    return lineupOnly && session.lineup().isPresent()
+        ? session.lineup().get().fillings().values().stream()
+            .flatMap(filling -> kit.shelf().find(filling.paintId()).stream())
+            .toList()
+        : kit.shelf().paints();
   }
 }

@@ -58,6 +58,7 @@ final class BlankSheetPart extends VBox {
   }
 
   private void save() {
+    int wished = blank.wished(lineupOnly);
     Papers papers = blank.papers(lineupOnly, model.formatProperty().get());
     dialogs
         .chooseToSave(PDF, Optional.empty(), papers.title().replace(':', ' '))
@@ -66,7 +67,7 @@ final class BlankSheetPart extends VBox {
                 blank.save(
                     papers,
                     file,
-                    () -> told.accept(SwatchesWords.saved(file.getFileName().toString())),
+                    () -> told.accept(SwatchesWords.saved(file.getFileName().toString(), wished)),
                     fault ->
                         dialogs.tell(SwatchesWords.CANNOT_SAVE, FileProblemWords.sentence(fault))));
   }

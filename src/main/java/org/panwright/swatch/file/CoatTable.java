@@ -113,6 +113,23 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
     return (int) coats.stream().filter(row -> !row.measured()).count();
   }
 
+  /** The same with each paint by the name it goes by. */
+  public CoatTable named(PaintNames names) {
+    return new CoatTable(
+        paper,
+        coats.stream()
+            .map(
+                row ->
+                    new Row(
+                        row.name(),
+                        row.paints().stream()
+                            .map(part -> new PaintLoad(names.name(part.paint()), part.load()))
+                            .toList(),
+                        row.reading(),
+                        row.measured()))
+            .toList());
+  }
+
   /**
    * The coats as swatches on the file's paper.
    *
@@ -205,7 +222,7 @@ public record CoatTable(Optional<Reading> paper, List<Row> coats) {
         throw new TableFaultException(
             new TableFault.OutOfRange(row.line(), column, 0, Double.POSITIVE_INFINITY, load));
       }
-      if (!seen.add(paint)) {
+      if (!seen.add(PaintNames.key(paint))) {
         throw new TableFaultException(new TableFault.PaintTwice(row.line(), paint));
       }
       paints.add(new PaintLoad(paint, load));

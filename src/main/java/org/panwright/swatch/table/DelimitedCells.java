@@ -2,11 +2,15 @@ package org.panwright.swatch.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Takes a delimited text apart into rows of cells (RFC 4180); one use. */
 final class DelimitedCells {
   /** What may part cells; the first wins where they are equally many, as texts hold commas. */
   static final String SEPARATORS = "\t;,";
+
+  /** Blanks of all kinds, those that hold words together too, as spreadsheets leave them. */
+  private static final Pattern BLANKS_AROUND = Pattern.compile("^[\\s\\p{Z}]+|[\\s\\p{Z}]+$");
 
   private final String text;
   private final boolean remarks;
@@ -91,7 +95,7 @@ final class DelimitedCells {
   }
 
   private void endCell() {
-    cells.add(cell.toString().strip());
+    cells.add(BLANKS_AROUND.matcher(cell).replaceAll(""));
     cell.setLength(0);
     wasQuoted = false;
   }

@@ -136,6 +136,11 @@ class CoatTableTest {
             HEAD,
             good.replaceFirst("x,1,,", "x,1,x,2")),
         broken(
+            "the same paint in capitals",
+            new TableFault.PaintTwice(2, "X"),
+            HEAD,
+            good.replaceFirst("x,1,,", "x,1,X,2")),
+        broken(
             "two papers",
             new TableFault.PaperTwice(3),
             HEAD,
