@@ -11,7 +11,7 @@ import org.panwright.swatch.squares.Equations;
  *
  * <pre>
  * Σ bendK (Δ² ln K)² + Σ bendS (Δ² ln S)² + Σ pull (ln S − usual)²
- *   + u² + ((k2 − 0.6) / 0.02)² + ((gloss − 0.1) / 0.2)²
+ *   + u² + ((k2 − 0.6) / 0.02)² + ((gloss − 0.1) / 0.5)²
  * </pre>
  *
  * <p>k2 = 0.596 is what theory gives for diffuse light inside a film of index 1.5 (J. L.
@@ -21,7 +21,7 @@ final class Expectations {
   static final double K2 = 0.6;
   static final double GLOSS = 0.1;
   private static final double K2_SPREAD = 0.02;
-  private static final double GLOSS_SPREAD = 0.2;
+  private static final double GLOSS_SPREAD = 0.5;
   private static final double USUAL_SPREAD = 2;
   private static final double[] FIRST_DIFFERENCE = {-1, 1};
   private static final double[] SECOND_DIFFERENCE = {1, -2, 1};

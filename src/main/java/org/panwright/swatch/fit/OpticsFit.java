@@ -31,8 +31,6 @@ public final class OpticsFit {
   private static final int MOST_STEPS = 80;
   private static final int MOST_TRIALS = 10;
   private static final double SETTLED = 1e-5;
-  private static final double HIGHEST_K1 = 0.05;
-  private static final double BELOW_DARKEST = 0.95;
 
   private final SwatchSet set;
   private final FitSettings settings;
@@ -143,8 +141,8 @@ public final class OpticsFit {
 
   /** K as if each coat of a paint alone hid its ground, S as usual. */
   private Unknowns start() {
-    double darkest = terms.stream().mapToDouble(SwatchTerm::darkest).min().orElseThrow();
-    double ceiling = Math.min(HIGHEST_K1, Math.max(1e-4, BELOW_DARKEST * darkest));
+    FaceCeiling ceiling =
+        new FaceCeiling(terms.stream().flatMap(term -> term.places().stream()).toList());
     Unknowns unknowns = Unknowns.of(paints.size(), ceiling, known.any(), doubtful);
     for (int paint = 0; paint < paints.size(); paint++) {
       for (int band = 0; band < Bands.COUNT; band++) {

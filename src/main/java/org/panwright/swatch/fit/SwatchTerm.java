@@ -77,9 +77,11 @@ final class SwatchTerm {
     colour = new ColourError(swatch.reading().lab());
   }
 
-  /** The lowest value that was read of the coat or of what lies beneath. */
-  double darkest() {
-    return Math.min(darkestBelow, Arrays.stream(read).min().orElseThrow());
+  /** What was read of the coat and of what lies beneath. */
+  List<FaceCeiling.Place> places() {
+    return List.of(
+        new FaceCeiling.Place(darkestBelow, 0),
+        new FaceCeiling.Place(Arrays.stream(read).min().orElseThrow(), totalLoad));
   }
 
   /** Adds the swatch to the equations and answers its sum of squares. */
@@ -238,9 +240,10 @@ final class SwatchTerm {
         double byGround = byInside * coat.byGround();
         double groundByK1 = above > 0 ? (above - below) / (below * below) : 0;
         double groundByK2 = above * (1 - ground[band]) / (below * below);
-        slopes[at] = unknowns.k1Slope() * (byK1 * fade + byGround * groundByK1);
+        double byBareK1 = byK1 * fade + byGround * groundByK1;
+        slopes[at] = unknowns.k1Slope() * byBareK1;
         slopes[at + 1] = (1 - k1) * inside * (inside - 1) / (open * open) + byGround * groundByK2;
-        slopes[at + 2] = -wholeLoad * k1 * byK1;
+        slopes[at + 2] = unknowns.k1ByGloss() * bare.seen() * byBareK1 - wholeLoad * k1 * byK1;
       }
       if (doubtful != NOT_DOUBTFUL) {
         slopes[at + 3] =

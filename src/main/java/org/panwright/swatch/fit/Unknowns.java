@@ -10,9 +10,10 @@ import org.panwright.mixing.Surface;
  * heavily the coats are laid, and ln of the factor by which each doubtful load is off.
  *
  * <p>Loads count in usual coats here, so that no number depends on the painter's unit. The face is
- * held by an angle-like number u instead of k1, which keeps k1 between 0 and the darkest reading:
+ * held by an angle-like number u instead of k1, which keeps every face between 0 and the darkest
+ * reading:
  *
- * <pre>k1 = ceiling / (1 + e^−u)</pre>
+ * <pre>k1 = ceiling(gloss) / (1 + e^−u)</pre>
  */
 final class Unknowns {
   private static final int BANDS = Bands.COUNT;
@@ -23,11 +24,11 @@ final class Unknowns {
   private static final double FARTHEST_LOAD = Math.log(6);
 
   private final int paints;
-  private final double ceiling;
+  private final FaceCeiling ceiling;
   private final int doubtful;
   private final double[] values;
 
-  private Unknowns(int paints, double ceiling, int doubtful, double[] values) {
+  private Unknowns(int paints, FaceCeiling ceiling, int doubtful, double[] values) {
     this.paints = paints;
     this.ceiling = ceiling;
     this.doubtful = doubtful;
@@ -42,7 +43,7 @@ final class Unknowns {
    *     heaviness
    * @param doubtful how many loads are in doubt
    */
-  static Unknowns of(int paints, double ceiling, boolean shaped, int doubtful) {
+  static Unknowns of(int paints, FaceCeiling ceiling, boolean shaped, int doubtful) {
     int shapes = shaped ? 2 * paints + 1 : 0;
     double[] values = new double[2 * paints * BANDS + 4 + shapes + doubtful];
     return new Unknowns(paints, ceiling, doubtful, values);
@@ -117,13 +118,19 @@ final class Unknowns {
 
   /** The face of a bare ground these numbers stand for. */
   Surface surface() {
-    return Surface.saunderson(ceiling / (1 + Math.exp(-values[face()])), values[inner()]);
+    return Surface.saunderson(
+        ceiling.at(values[gloss()]) / (1 + Math.exp(-values[face()])), values[inner()]);
   }
 
   /** ∂k1/∂u. */
   double k1Slope() {
     double k1 = surface().seen();
-    return k1 * (1 - k1 / ceiling);
+    return k1 * (1 - k1 / ceiling.at(values[gloss()]));
+  }
+
+  /** ∂ ln k1 / ∂ gloss, as the ceiling rises with the gloss. */
+  double k1ByGloss() {
+    return ceiling.steepness(values[gloss()]);
   }
 
   /** The unknowns a step further, no number by more than a safe length or out of its range. */
