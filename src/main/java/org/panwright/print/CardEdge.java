@@ -54,7 +54,8 @@ record CardEdge(double limitMm, List<Mark> marks) {
   static CardEdge foot(CardContent content, Area inside, boolean smallPrint) {
     double width = inside.widthMm();
     TextFit fit = TextFit.of(Typeface.REGULAR, FOOT_PT);
-    FittedText hinge = fit.line(content.orientation(), width);
+    FittedText whole = fit.line(content.orientation(), width);
+    FittedText hinge = whole.cut() ? fit.line(CardWords.HINGE, width) : whole;
     double y = inside.bottomMm() - hinge.heightMm();
     if (!smallPrint) {
       FittedText list = fit.line(CardWords.SEE_LIST, width);

@@ -18,7 +18,10 @@ record CardFront(Face face, boolean complete) {
   private static final double LEAST_MAP_MM = 4;
   private static final double AREA_PT = 5.25;
 
-  /** The share of cells that may lose the end of a name before the card says less in all. */
+  /**
+   * The share of cells that may lose the end of a name before the card leaves out properties. Names
+   * stay: the beginning of one and its codes say more than a number.
+   */
   private static final double CUT_SHARE = 0.25;
 
   /**
@@ -138,7 +141,8 @@ record CardFront(Face face, boolean complete) {
         cut += cell.get().isCut() ? 1 : 0;
       }
     }
-    return cut > CUT_SHARE * counted ? List.of() : cells;
+    boolean canSayLess = detail == Detail.WORDS || detail == Detail.MARKS;
+    return canSayLess && cut > CUT_SHARE * counted ? List.of() : cells;
   }
 
   private static Optional<WellCell> cell(

@@ -13,6 +13,7 @@ final class ComparedText {
   private static final double PART_GAP_MM = 1.5;
   private static final int COLUMNS = 3;
   private static final double GUTTER_MM = 6;
+  private static final double EVENING_MM = 4;
 
   private final List<Part> beyond = new ArrayList<>();
 
@@ -60,10 +61,24 @@ final class ComparedText {
     List<Part> rest = beyond;
     while (!rest.isEmpty()) {
       List<Mark> marks = new ArrayList<>();
-      rest = pour(rest, columns, TEXT_PT, marks);
+      rest = pour(rest, evened(rest, columns), TEXT_PT, marks);
       sheets.add(marks);
     }
     return sheets;
+  }
+
+  /** The columns as high as needed for all parts, so that the last is not left empty. */
+  private static List<Area> evened(List<Part> parts, List<Area> columns) {
+    double highest = columns.get(0).heightMm();
+    for (double height = EVENING_MM; height < highest; height += EVENING_MM) {
+      double tried = height;
+      List<Area> shorter =
+          columns.stream().map(c -> new Area(c.xMm(), c.yMm(), c.widthMm(), tried)).toList();
+      if (pour(parts, shorter, TEXT_PT, new ArrayList<>()).isEmpty()) {
+        return shorter;
+      }
+    }
+    return columns;
   }
 
   private static List<Part> pour(List<Part> parts, List<Area> areas, double pt, List<Mark> marks) {

@@ -64,8 +64,10 @@ public record FillPlanOptions(PaperFormat paper, boolean everyBox) implements Pa
       }
       list.line(well.layers().poursMl().size(), false, FillWords.line(well, kit));
     }
-    list.sentence(PaperWords.LAYERS);
-    list.sentence(FillWords.HOW);
+    if (!plan.toFill().isEmpty()) {
+      list.sentence(PaperWords.LAYERS);
+      list.sentence(FillWords.HOW);
+    }
     List<TubeDraw> drawn = plan.tubes().stream().filter(tube -> tube.usedMl() > 0).toList();
     if (!drawn.isEmpty()) {
       list.heading(FillCommandWords.TUBES);

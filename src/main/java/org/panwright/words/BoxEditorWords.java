@@ -13,10 +13,19 @@ public final class BoxEditorWords {
   public static final String NEW_MENU = "New _box…";
 
   /** In the menu. */
-  public static final String CHANGE_MENU = "_Change this box…";
+  public static final String CHANGE_MENU = "_Change box…";
+
+  /** Asked where a box without a lineup could be meant. */
+  public static final String WHICH = "Which box?";
+
+  /** Field. */
+  public static final String BOX = "Box";
+
+  /** Button. */
+  public static final String GO_ON = "Go on";
 
   /** In the menu. */
-  public static final String REMOVE_MENU = "Remove this bo_x…";
+  public static final String REMOVE_MENU = "Remove bo_x…";
 
   /** Title for a box that is not in the kit yet. */
   public static final String NEW_TITLE = "New box";
@@ -66,11 +75,17 @@ public final class BoxEditorWords {
   /** Between two sizes. */
   public static final String BY = "×";
 
+  /** Behind the first of two lengths: from left to right in the drawing. */
+  public static final String ACROSS = "across";
+
+  /** Behind the second: from the hinge to the front. */
+  public static final String DOWN = "down";
+
   /** For readers of the screen. */
   public static final String WIDTH = "width in millimetres";
 
   /** For readers of the screen. */
-  public static final String HEIGHT = "depth in millimetres";
+  public static final String HEIGHT = "from hinge to front in millimetres";
 
   /** For readers of the screen. */
   public static final String FROM_LEFT = "millimetres from the left";
@@ -182,7 +197,7 @@ public final class BoxEditorWords {
       "The depth must be a number from 2 to 100 mm, or empty if not measured.";
 
   /** In the menu. */
-  public static final String SAVE_MENU = "_Save this box as a file…";
+  public static final String SAVE_MENU = "_Save box as a file…";
 
   /** In the menu. */
   public static final String OPEN_MENU = "Add a box from a _file…";

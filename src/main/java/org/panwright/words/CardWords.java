@@ -60,6 +60,9 @@ public final class CardWords {
   /** Along the lower edge of a card for the lid: which way round it goes. */
   public static final String THIS_EDGE_TO_HINGE = "\u25BC this edge to the hinge \u25BC";
 
+  /** The same where a card is narrow. */
+  public static final String HINGE = "\u25BC hinge \u25BC";
+
   /** Which way round the wells are drawn. */
   public static final String HINGE_SIDE =
       "The thick line above the wells is the hinge side of the box.";

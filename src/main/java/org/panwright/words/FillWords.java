@@ -223,8 +223,8 @@ public final class FillWords {
               : "The tubes have nothing for the wells that need paint.");
     } else {
       sentences.add(
-          "%s of wet paint go into %d wells and are dry after %s."
-              .formatted(ml(wet), plan.toFill().size(), days(plan.dryingDays())));
+          "%s of wet paint go into %s and are dry after %s."
+              .formatted(ml(wet), wells(plan.toFill().size()), days(plan.dryingDays())));
       if (plan.usedCost().isPresent() && plan.usedCost().getAsDouble() > 0) {
         sentences.add(
             "The paint used cost " + money(plan.usedCost().getAsDouble(), currency) + ".");
@@ -234,16 +234,27 @@ public final class FillWords {
       sentences.add(NOTHING_SHORT);
     } else {
       sentences.add(
-          "%d paints run short%s."
+          "%s%s."
               .formatted(
-                  plan.runningShort().size(),
+                  runShort(plan.runningShort().size()),
                   plan.purchaseCost().isPresent()
-                      ? "; to buy them costs " + money(plan.purchaseCost().getAsDouble(), currency)
-                      : "")
-              .replace("1 paints run", "1 paint runs")
-              .replace("buy them", plan.runningShort().size() == 1 ? "buy it" : "buy them"));
+                      ? costs(
+                          plan.runningShort().size(), plan.purchaseCost().getAsDouble(), currency)
+                      : ""));
     }
     return sentences;
+  }
+
+  private static String wells(int count) {
+    return count == 1 ? "one well" : count + " wells";
+  }
+
+  private static String runShort(int paints) {
+    return paints == 1 ? "One paint runs short" : paints + " paints run short";
+  }
+
+  private static String costs(int paints, double price, String currency) {
+    return "; to buy %s costs %s".formatted(paints == 1 ? "it" : "them", money(price, currency));
   }
 
   /** A well that needs paint before an outing, as a line. */

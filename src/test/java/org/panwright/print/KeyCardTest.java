@@ -19,6 +19,7 @@ import org.panwright.paint.Paint;
 import org.panwright.words.CardWords;
 
 class KeyCardTest {
+  private static final String LONG = "a name far too long for the well of a half pan";
   private static final CardOptions USUAL = CardOptions.USUAL;
 
   @Test
@@ -175,6 +176,24 @@ class KeyCardTest {
     assertThatThrownBy(() -> KeyCard.of(kit, "nowhere", CardKits.LIBRARY, USUAL, CardKits.DATE))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("the kit has no lineup nowhere");
+  }
+
+  /** Codes and the beginning of a name say more of a black pan than its number. */
+  @Test
+  void aWellWhoseNameIsTooLongStillSaysItsCodes() {
+    Box box = CardKits.rows(2, 3, 118, 66);
+    List<Paint> paints = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      paints.add(CardKits.paint("p" + i, LONG, i == 2 ? "PY42" : "PB29"));
+    }
+    KeyCard card =
+        CardKits.card(CardKits.kit(box, paints, "long names"), USUAL.withFormat(CardFormat.LID));
+    assertThat(
+            card.papers().sheets().stream()
+                .flatMap(sheet -> sheet.singleMarks().stream())
+                .filter(mark -> mark instanceof Mark.Text text && text.text().equals("PY42")))
+        .as("in its well and on the list")
+        .hasSize(2);
   }
 
   @ParameterizedTest(name = "seed {0}")

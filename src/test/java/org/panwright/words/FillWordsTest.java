@@ -15,21 +15,27 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.panwright.analysis.arrange.FitCheck;
+import org.panwright.analysis.fill.FillPlan;
 import org.panwright.analysis.fill.Purchase;
+import org.panwright.analysis.fill.Sharing;
 import org.panwright.app.ThreePaintKit;
 import org.panwright.kit.Box;
 import org.panwright.kit.BoxPlan;
 import org.panwright.kit.DateSpan;
 import org.panwright.kit.Edit;
+import org.panwright.kit.Fill;
 import org.panwright.kit.FillPractice;
 import org.panwright.kit.FilledWell;
+import org.panwright.kit.Filling;
 import org.panwright.kit.FitTolerance;
 import org.panwright.kit.Kit;
+import org.panwright.kit.Lineup;
 import org.panwright.kit.PanKind;
 import org.panwright.kit.Remainder;
 import org.panwright.kit.Stock;
 import org.panwright.kit.StockEdit;
 import org.panwright.kit.Tube;
+import org.panwright.kit.Well;
 
 class FillWordsTest {
   private static final LocalDate DAY = LocalDate.of(2026, 5, 1);
@@ -91,6 +97,18 @@ class FillWordsTest {
   })
   void anAgeIsSaidAsOneWouldSayIt(long days, String words) {
     assertThat(FillWords.age(OptionalLong.of(days))).isEqualTo(words);
+  }
+
+  @Test
+  void oneWellAndOnePaintAreNotCountedAsSeveral() {
+    Lineup lineup = KIT.lineups().get(0);
+    Lineup one = new Lineup("one", "one", BOX_ID, Map.of());
+    Well well = KIT.boxOf(lineup).wells().get(0);
+    Kit kit =
+        new Edit.AddLineup(one.with(well.id(), Optional.of(new Filling("blue", Fill.FULL))))
+            .apply(KIT);
+    assertThat(FillWords.summary(FillPlan.of(kit, List.of("one"), Sharing.EVENLY), kit).get(0))
+        .contains("into one well and");
   }
 
   @Test

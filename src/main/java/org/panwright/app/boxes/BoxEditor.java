@@ -8,11 +8,14 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.control.ComboBox;
 import org.panwright.app.Session;
 import org.panwright.app.dialogs.Choice;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.dialogs.Form;
+import org.panwright.app.dialogs.FormGrid;
 import org.panwright.app.fx.Action;
+import org.panwright.app.fx.ByLabel;
 import org.panwright.app.fx.FreshId;
 import org.panwright.kit.Box;
 import org.panwright.kit.Edit;
@@ -50,14 +53,15 @@ public final class BoxEditor {
     sharing = new BoxSharing(session, dialogs, away, home, failures);
   }
 
-  /** New box; change, remove and share the box of the lineup looked at; a box from a file. */
+  /** New box; change, remove and share a box; a box from a file. */
   public List<Action> all() {
-    ObservableValue<Boolean> some = session.lineupProperty().map(Optional::isPresent);
+    ObservableValue<Boolean> some =
+        session.historyProperty().map(now -> !now.kit().boxes().isEmpty());
     return List.of(
         Action.of(BoxEditorWords.NEW_MENU, this::add).on("Shortcut+B"),
-        Action.of(BoxEditorWords.CHANGE_MENU, () -> onShown(this::edit)).when(some),
-        Action.of(BoxEditorWords.REMOVE_MENU, () -> onShown(this::remove)).when(some),
-        Action.of(BoxEditorWords.SAVE_MENU, () -> onShown(sharing::save)).when(some),
+        Action.of(BoxEditorWords.CHANGE_MENU, () -> onOne(this::edit)).when(some),
+        Action.of(BoxEditorWords.REMOVE_MENU, () -> onOne(this::remove)).when(some),
+        Action.of(BoxEditorWords.SAVE_MENU, () -> onOne(sharing::save)).when(some),
         Action.of(BoxEditorWords.OPEN_MENU, sharing::open));
   }
 
@@ -113,8 +117,39 @@ public final class BoxEditor {
     }
   }
 
-  private void onShown(Consumer<String> work) {
-    session.lineup().map(Lineup::boxId).ifPresent(work);
+  /**
+   * Does work on the box of the lineup looked at. Where the kit has a box without a lineup, which
+   * could not be looked at, the painter is asked which box is meant.
+   */
+  private void onOne(Consumer<String> work) {
+    Kit kit = session.kit();
+    Optional<Box> shown = session.lineup().map(kit::boxOf);
+    Set<String> inUse = kit.lineups().stream().map(Lineup::boxId).collect(Collectors.toSet());
+    boolean clear = kit.boxes().stream().allMatch(box -> inUse.contains(box.id()));
+    Optional<Box> meant =
+        clear
+            ? shown
+            : kit.boxes().size() == 1
+                ? Optional.of(kit.boxes().get(0))
+                : which(kit.boxes(), shown.orElse(kit.boxes().get(0)));
+    meant.map(Box::id).ifPresent(work);
+  }
+
+  private Optional<Box> which(List<Box> boxes, Box first) {
+    ComboBox<Box> box = new ComboBox<>();
+    box.setConverter(new ByLabel<>(Box::name));
+    box.getItems().setAll(boxes);
+    box.setValue(first);
+    FormGrid grid = new FormGrid();
+    grid.row(BoxEditorWords.BOX, box);
+    return dialogs.fillIn(
+        new Form<>(
+            BoxEditorWords.WHICH,
+            grid,
+            BoxEditorWords.GO_ON,
+            box.valueProperty().isNotNull(),
+            box::getValue,
+            box));
   }
 
   private Optional<Box> ask(String title, String accept, BoxDraft start) {

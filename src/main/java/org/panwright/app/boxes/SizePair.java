@@ -5,10 +5,14 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import org.panwright.app.fx.TypedNumber;
 import org.panwright.words.BoxEditorWords;
 
-/** Two lengths in millimetres side by side; what is no number counts as NaN. */
+/**
+ * Two lengths in millimetres side by side, across and down as the box is drawn; what is no number
+ * counts as NaN.
+ */
 final class SizePair extends HBox {
   private static final int DECIMALS = 2;
 
@@ -24,13 +28,21 @@ final class SizePair extends HBox {
   SizePair(String firstMeaning, String secondMeaning, BiConsumer<Double, Double> typed) {
     super(8);
     setAlignment(Pos.CENTER_LEFT);
-    first.setPrefColumnCount(5);
-    second.setPrefColumnCount(5);
+    first.setPrefColumnCount(4);
+    second.setPrefColumnCount(4);
     first.setAccessibleText(firstMeaning);
     second.setAccessibleText(secondMeaning);
     first.textProperty().addListener(changed -> tell(typed));
     second.textProperty().addListener(changed -> tell(typed));
-    getChildren().setAll(first, new Label(BoxEditorWords.BY), second);
+    getChildren()
+        .setAll(first, caption(BoxEditorWords.ACROSS), second, caption(BoxEditorWords.DOWN));
+  }
+
+  private static Label caption(String word) {
+    Label caption = new Label(word);
+    caption.getStyleClass().add("soft");
+    caption.setMinWidth(Region.USE_PREF_SIZE);
+    return caption;
   }
 
   /** Shows lengths, leaving alone a field that already says the same in other figures. */
