@@ -16,28 +16,19 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.RowConstraints;
 import org.panwright.app.Selection;
-import org.panwright.app.box.BoxPicture;
-import org.panwright.app.box.StillBox;
 import org.panwright.app.chip.ToneBook;
 import org.panwright.app.dialogs.Dialogs;
 import org.panwright.app.fx.Parted;
 import org.panwright.app.fx.Sentence;
-import org.panwright.kit.Kit;
-import org.panwright.paint.Paint;
 import org.panwright.words.CompareWords;
 
 /** Two lineups side by side: boxes above, grids below, what is won and lost on the right. */
 public final class CompareView extends BorderPane implements Parted {
   private final CompareModel model;
   private final ComparedPage page;
-  private final ToneBook tones;
   private final PickedCell picked;
-  private final StillBox firstBox;
-  private final StillBox secondBox;
-  private final AlignedGrid firstGrid;
-  private final AlignedGrid secondGrid;
-  private final Label firstName = heading();
-  private final Label secondName = heading();
+  private final ComparedHalf first;
+  private final ComparedHalf second;
   private final Label readout = Sentence.of(CompareWords.CELLS_HINT, "soft", "small");
   private final Label nothing = Sentence.of(CompareWords.NOTHING, "empty-hint");
   private final ComparedSide side;
@@ -66,12 +57,11 @@ public final class CompareView extends BorderPane implements Parted {
     this.page = page;
     this.dialogs = dialogs;
     this.later = later;
-    this.tones = tones;
     picked = new PickedCell(model);
-    firstBox = new StillBox(picked::pick);
-    secondBox = new StillBox(picked::pick);
-    firstGrid = new AlignedGrid(picked, open, this::tell);
-    secondGrid = new AlignedGrid(picked, open, this::tell);
+    first =
+        new ComparedHalf(Compared::first, Compared::firstCells, tones, picked, open, this::tell);
+    second =
+        new ComparedHalf(Compared::second, Compared::secondCells, tones, picked, open, this::tell);
     side = new ComparedSide(model.session(), open);
     getStyleClass().addAll("pane", "compare");
     setTop(new CompareBar(model, page, arrange));
@@ -98,12 +88,6 @@ public final class CompareView extends BorderPane implements Parted {
         .toList();
   }
 
-  private static Label heading() {
-    Label label = new Label();
-    label.getStyleClass().add("pane-title");
-    return label;
-  }
-
   private void layBoth(Runnable open) {
     ColumnConstraints half = new ColumnConstraints();
     half.setPercentWidth(50);
@@ -114,9 +98,9 @@ public final class CompareView extends BorderPane implements Parted {
     RowConstraints grids = new RowConstraints();
     grids.setVgrow(Priority.ALWAYS);
     both.getRowConstraints().setAll(head, boxes, grids);
-    both.addRow(0, firstName, secondName);
-    both.addRow(1, firstBox, secondBox);
-    both.addRow(2, firstGrid, secondGrid);
+    both.addRow(0, first.name(), second.name());
+    both.addRow(1, first.box(), second.box());
+    both.addRow(2, first.grid(), second.grid());
     Button large = new Button(CompareWords.OPEN);
     large.setMinWidth(Region.USE_PREF_SIZE);
     large.setOnAction(event -> open.run());
@@ -140,18 +124,18 @@ public final class CompareView extends BorderPane implements Parted {
     showCentre();
     if (model.comparedProperty().get().isEmpty() || isWhole) {
       showSide();
-      showFirst();
-      showSecond();
+      show(first);
+      show(second);
     } else if (!isBegun) {
       isBegun = true;
-      Optional<Compared> first = model.comparedProperty().get();
+      Optional<Compared> begun = model.comparedProperty().get();
       later.execute(this::showSide);
-      later.execute(this::showFirst);
-      later.execute(this::showSecond);
+      later.execute(() -> show(first));
+      later.execute(() -> show(second));
       later.execute(
           () -> {
             isWhole = true;
-            if (!model.comparedProperty().get().equals(first)) {
+            if (!model.comparedProperty().get().equals(begun)) {
               show();
             }
           });
@@ -162,37 +146,15 @@ public final class CompareView extends BorderPane implements Parted {
     side.show(model.comparedProperty().get());
   }
 
-  private void showFirst() {
+  private void show(ComparedHalf half) {
     model
         .comparedProperty()
         .get()
         .ifPresent(
             shown -> {
-              Kit kit = shown.ofFirst().kit();
-              firstName.setText(shown.first().label());
-              firstBox.show(Optional.of(BoxPicture.of(kit, shown.first().lineup(), tones)));
-              firstGrid.show(shown.firstCells(), paints(shown));
+              half.show(shown);
               mark();
             });
-  }
-
-  private void showSecond() {
-    model
-        .comparedProperty()
-        .get()
-        .ifPresent(
-            shown -> {
-              Kit kit = shown.ofFirst().kit();
-              secondName.setText(shown.second().label());
-              secondBox.show(Optional.of(BoxPicture.of(kit, shown.second().lineup(), tones)));
-              secondGrid.show(shown.secondCells(), paints(shown));
-              mark();
-            });
-  }
-
-  private static List<Paint> paints(Compared shown) {
-    Kit kit = shown.ofFirst().kit();
-    return shown.paints().stream().flatMap(id -> kit.shelf().find(id).stream()).toList();
   }
 
   private void showCentre() {
@@ -211,10 +173,8 @@ public final class CompareView extends BorderPane implements Parted {
 
   /** What is picked is marked on both sides. */
   private void mark() {
-    firstBox.mark(picked.paintIds());
-    secondBox.mark(picked.paintIds());
-    firstGrid.repaint();
-    secondGrid.repaint();
+    first.mark(picked.paintIds());
+    second.mark(picked.paintIds());
     tell(Optional.empty());
   }
 
@@ -227,8 +187,8 @@ public final class CompareView extends BorderPane implements Parted {
         .get()
         .ifPresent(
             shown -> {
-              firstGrid.setAccessibleText(CompareWords.grid(shown.first().label(), said));
-              secondGrid.setAccessibleText(CompareWords.grid(shown.second().label(), said));
+              first.say(shown, said);
+              second.say(shown, said);
             });
   }
 }

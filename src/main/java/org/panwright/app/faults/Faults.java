@@ -37,16 +37,23 @@ public final class Faults implements Thread.UncaughtExceptionHandler {
   public void take(Throwable fault) {
     String code = FaultCode.of(fault);
     log.fault(code, fault);
-    home.execute(() -> tell(code));
+    String sentence =
+        isLackOfMemory(fault) ? FaultWords.NO_MEMORY : FaultWords.sentence(code, log.file());
+    home.execute(() -> tell(code, sentence));
   }
 
-  private void tell(String code) {
+  private static boolean isLackOfMemory(Throwable fault) {
+    return fault instanceof OutOfMemoryError
+        || (fault.getCause() != null && isLackOfMemory(fault.getCause()));
+  }
+
+  private void tell(String code, String sentence) {
     if (telling || !told.add(code)) {
       return;
     }
     telling = true;
     try {
-      dialogs.get().tell(FaultWords.TITLE, FaultWords.sentence(code, log.file()));
+      dialogs.get().tell(FaultWords.TITLE, sentence);
     } finally {
       telling = false;
     }

@@ -1,6 +1,7 @@
 package org.panwright.app.fx;
 
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
@@ -36,7 +37,8 @@ public final class Latest<R> {
    * @param work gets a question "am I outdated?" to be asked now and then, and may answer it by
    *     throwing {@link CancellationException}
    * @param done gets the result, unless a newer request was made meanwhile
-   * @param failed gets what went wrong, under the same condition
+   * @param failed gets what went wrong, under the same condition; an {@link Error}, such as a lack
+   *     of memory, as the cause of a {@link CompletionException}
    */
   public void request(
       Function<BooleanSupplier, R> work, Consumer<R> done, Consumer<RuntimeException> failed) {
@@ -54,6 +56,9 @@ public final class Latest<R> {
             // A newer request is on its way; there is nothing to tell.
           } catch (RuntimeException failure) {
             deliver(outdated, () -> failed.accept(failure));
+          } catch (Error failure) {
+            // Nobody would be told otherwise, and the window would wait for ever.
+            deliver(outdated, () -> failed.accept(new CompletionException(failure)));
           }
         });
   }

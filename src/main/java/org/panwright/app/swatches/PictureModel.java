@@ -76,7 +76,7 @@ public final class PictureModel {
     progress.set(0);
     opening.request(
         stopped -> read(file, name, stopped),
-        this::take,
+        outcome -> take(name, outcome),
         fault -> {
           progress.set(IDLE);
           failures.accept(fault);
@@ -104,27 +104,26 @@ public final class PictureModel {
       return new Outcome(
           Optional.of(ShownPicture.of(name, read, stopped)), sheet, Optional.empty());
     } catch (PictureFaultException unreadable) {
-      problemOf(name, unreadable.fault(), stopped);
-      return new Outcome(Optional.empty(), Optional.empty(), Optional.of(unreadable.fault()));
+      return unreadable(unreadable.fault());
+    } catch (OutOfMemoryError full) {
+      return unreadable(new PictureFault.NoMemory());
     }
   }
 
-  private void problemOf(String name, PictureFault fault, BooleanSupplier stopped) {
-    home.execute(
-        () -> {
-          if (!stopped.getAsBoolean()) {
-            String stays =
-                picture.get().map(shown -> " " + PictureWords.stays(shown.name())).orElse("");
-            problem.set(PictureWords.sentence(name, fault) + stays);
-          }
-        });
+  private static Outcome unreadable(PictureFault fault) {
+    return new Outcome(Optional.empty(), Optional.empty(), Optional.of(fault));
   }
 
-  private void take(Outcome outcome) {
+  private void take(String name, Outcome outcome) {
     progress.set(IDLE);
+    outcome.fault().ifPresent(fault -> problem.set(PictureWords.sentence(name, fault) + stays()));
     if (outcome.picture().isPresent()) {
       found = outcome.sheet();
       picture.set(outcome.picture());
     }
+  }
+
+  private String stays() {
+    return picture.get().map(shown -> " " + PictureWords.stays(shown.name())).orElse("");
   }
 }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.panwright.colour.LinearSrgb;
 import org.panwright.swatch.picture.Point;
+import org.panwright.swatch.squares.Equations;
 
 /**
  * How bare paper would look at any place of a sheet: light and camera together, as a smooth surface
@@ -26,6 +28,10 @@ final class PaperField {
   private static final int ROUGH_ROUNDS = 10;
   private static final int ROUNDS = 20;
   private static final double BIWEIGHT = 4.7;
+
+  /** Spots in one line leave a curve open; this holds it at nought. */
+  private static final double RIDGE = 1e-9;
+
   private static final double LEAST_SPREAD = 0.004;
   private static final double DARKEST = 0.004;
 
@@ -73,7 +79,7 @@ final class PaperField {
       double[] worst = new double[rows.length];
       for (int c = 0; c < 3; c++) {
         double[] logs = logs(lit, c);
-        curves[c] = Arrays.copyOf(WeightedSquares.solve(rows, logs, weights), 6);
+        curves[c] = Arrays.copyOf(nearest(rows, logs, weights), 6);
         for (int i = 0; i < rows.length; i++) {
           double off = Math.abs(logs[i] - dot(curves[c], rows[i]));
           worst[i] = Math.max(worst[i], off);
@@ -89,6 +95,19 @@ final class PaperField {
     }
     double used = Arrays.stream(weights).filter(w -> w > 0.1).count();
     return Optional.of(new PaperField(curves, midX, midY, half, used / spots.size(), spread));
+  }
+
+  /** The coefficients c that minimise Σ wᵢ (rowᵢ · c − valueᵢ)². */
+  private static double[] nearest(double[][] rows, double[] values, double[] weights) {
+    int[] all = IntStream.range(0, rows[0].length).toArray();
+    Equations equations = new Equations(all.length);
+    for (int i = 0; i < rows.length; i++) {
+      equations.add(all, rows[i], -values[i], weights[i]);
+    }
+    for (int unknown : all) {
+      equations.addToDiagonal(unknown, RIDGE);
+    }
+    return equations.step(RIDGE).orElseThrow();
   }
 
   private static double biweight(double u) {

@@ -86,6 +86,21 @@ class LatestTest {
     assertThat(delivered).isEmpty();
   }
 
+  @Test
+  void lackOfMemoryComesHomeAsAFailure() {
+    OutOfMemoryError full = new OutOfMemoryError("made up");
+    latest.request(
+        outdated -> {
+          throw full;
+        },
+        delivered::add,
+        failed::add);
+    runAll();
+
+    assertThat(failed).singleElement().extracting(Throwable::getCause).isSameAs(full);
+    assertThat(delivered).isEmpty();
+  }
+
   private void runAll() {
     while (!away.isEmpty() || !home.isEmpty()) {
       (away.isEmpty() ? home : away).remove().run();
