@@ -14,8 +14,6 @@ import org.panwright.app.swatches.PictureModel;
 import org.panwright.app.swatches.SheetModel;
 import org.panwright.app.swatches.SheetSide;
 import org.panwright.app.swatches.SwatchesView;
-import org.panwright.words.ChartReadingWords;
-import org.panwright.words.SpotsWords;
 
 /** Puts the view of swatches together from the ways of reading them. */
 final class SwatchesDesk {
@@ -63,8 +61,8 @@ final class SwatchesDesk {
             pictures,
             List.of(
                 new SheetSide(sheet, blank, means.dialogs()),
-                new LateWay(ChartReadingWords.NAME, () -> new ChartSide(chart)),
-                new LateWay(SpotsWords.NAME, () -> new SpotsSide(spots))),
+                new LateWay(ChartSide.WORDS, () -> new ChartSide(chart)),
+                new LateWay(SpotsSide.WORDS, () -> new SpotsSide(spots))),
             means.dialogs(),
             means.workers().later());
   }

@@ -47,7 +47,7 @@ final class CellCard extends VBox {
     verdict.managedProperty().bind(verdict.textProperty().isNotEmpty());
     managedProperty().bind(visibleProperty());
     getChildren().setAll(name, colours, figures, verdict, kept, exchange);
-    model.pickedProperty().addListener(changed -> show());
+    model.cursor().pickedProperty().addListener(changed -> show());
     model.stateProperty().addListener(changed -> show());
     show();
   }
@@ -58,7 +58,7 @@ final class CellCard extends VBox {
   }
 
   private void show() {
-    Optional<ChartCell> looked = model.picked();
+    Optional<ChartCell> looked = model.cursor().picked();
     setVisible(looked.isPresent());
     looked.ifPresent(this::show);
   }

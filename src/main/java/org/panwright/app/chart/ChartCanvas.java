@@ -30,7 +30,7 @@ final class ChartCanvas extends CanvasRegion {
     getStyleClass().addAll("chart-canvas", "swatch-ground");
     setFocusTraversable(true);
     model.stateProperty().addListener(changed -> show());
-    model.pickedProperty().addListener(changed -> show());
+    model.cursor().pickedProperty().addListener(changed -> show());
     widthProperty().addListener(changed -> fit());
     focusedProperty().addListener((property, before, now) -> focus(now));
     setOnMousePressed(this::press);
@@ -40,8 +40,8 @@ final class ChartCanvas extends CanvasRegion {
 
   /** The keyboard never stands on nothing. */
   private void focus(boolean here) {
-    if (here && model.picked().isEmpty()) {
-      model.step(0, 0);
+    if (here && model.cursor().picked().isEmpty()) {
+      model.cursor().step(0, 0);
     }
     repaint();
   }
@@ -49,6 +49,7 @@ final class ChartCanvas extends CanvasRegion {
   private void show() {
     setAccessibleText(
         model
+            .cursor()
             .picked()
             .map(cell -> ChartReadingWords.cell(cell.reading(), model::name))
             .orElse(ChartReadingWords.CELLS));
@@ -81,17 +82,17 @@ final class ChartCanvas extends CanvasRegion {
     double x = canvasX(event.getX()) - HEAD;
     double y = canvasY(event.getY()) - HEAD;
     if (x >= 0 && y >= 0) {
-      model.pick((int) (y / side), (int) (x / side));
+      model.cursor().pick((int) (y / side), (int) (x / side));
     }
   }
 
   private void key(KeyEvent event) {
     switch (event.getCode()) {
-      case UP -> model.step(-1, 0);
-      case DOWN -> model.step(1, 0);
-      case LEFT -> model.step(0, -1);
-      case RIGHT -> model.step(0, 1);
-      case SPACE -> model.picked().ifPresent(cell -> model.keepPicked(!cell.kept()));
+      case UP -> model.cursor().step(-1, 0);
+      case DOWN -> model.cursor().step(1, 0);
+      case LEFT -> model.cursor().step(0, -1);
+      case RIGHT -> model.cursor().step(0, 1);
+      case SPACE -> model.cursor().picked().ifPresent(cell -> model.keepPicked(!cell.kept()));
       default -> {
         return;
       }
@@ -117,7 +118,7 @@ final class ChartCanvas extends CanvasRegion {
       pen.fillText(String.valueOf(column + 1), HEAD + (column + 0.5) * side, HEAD / 2);
     }
     state.cells().forEach(cell -> paint(pen, cell));
-    model.picked().ifPresent(cell -> frame(pen, cell, accent(), isFocused() ? 3 : 2));
+    model.cursor().picked().ifPresent(cell -> frame(pen, cell, accent(), isFocused() ? 3 : 2));
   }
 
   private void paint(GraphicsContext pen, ChartCell cell) {

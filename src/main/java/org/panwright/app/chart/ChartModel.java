@@ -1,44 +1,34 @@
 package org.panwright.app.chart;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.SimpleIntegerProperty;
 import org.panwright.app.Session;
 import org.panwright.app.fx.Latest;
 import org.panwright.app.swatches.Corners;
 import org.panwright.app.swatches.Learning;
 import org.panwright.app.swatches.PictureModel;
+import org.panwright.app.swatches.Readout;
 import org.panwright.app.swatches.ShownPicture;
 import org.panwright.colour.Lab;
 import org.panwright.colour.Light;
-import org.panwright.kit.Kit;
-import org.panwright.paint.Optics;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.paint.PigmentLibrary;
-import org.panwright.swatch.fit.FitRefusal;
-import org.panwright.swatch.fit.FitRefusedException;
-import org.panwright.swatch.fit.FitWatch;
 import org.panwright.swatch.grid.CellReading;
 import org.panwright.swatch.grid.GridCoats;
-import org.panwright.swatch.grid.GridJudgement;
 import org.panwright.swatch.grid.GridReading;
 import org.panwright.swatch.grid.JudgedCell;
 import org.panwright.swatch.grid.PaintedGrid;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.picture.Point;
-import org.panwright.swatch.sheet.ReadingFault;
-import org.panwright.swatch.sheet.ReadingFaultException;
 import org.panwright.words.ChartReadingWords;
 
 /**
@@ -47,32 +37,23 @@ import org.panwright.words.ChartReadingWords;
  * Reading, comparing and fitting run away from the JavaFX thread; the newest request wins.
  */
 public final class ChartModel {
-  /** No cell. */
-  static final int NONE = -1;
-
   private static final double UNKNOWN = -1;
 
   private final Session session;
   private final PictureModel pictures;
-  private final PigmentLibrary library;
   private final Learning learning;
-  private final Executor home;
   private final Consumer<RuntimeException> failures;
-  private final Latest<Read> reading;
-  private final Latest<Compared> comparing;
+  private final Latest<Readout<GridReading>> reading;
+  private final Comparing comparing;
   private final Corners corners = new Corners();
   private final ReadOnlyObjectWrapper<ChartPlan> plan;
   private final ReadOnlyObjectWrapper<ChartState> state =
       new ReadOnlyObjectWrapper<>(ChartState.NONE);
   private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper(UNKNOWN);
-  private final IntegerProperty picked = new SimpleIntegerProperty(NONE);
+  private final CellCursor cursor = new CellCursor(state::get);
   private final CellWishes wishes = new CellWishes();
   private boolean chosen;
   private boolean untouched = true;
-
-  private record Read(Optional<GridReading> reading, Optional<ReadingFault> fault) {}
-
-  private record Compared(Optional<GridJudgement> judgement, Optional<FitRefusal> refusal) {}
 
   /**
    * @param learning what the paints learn
@@ -90,17 +71,15 @@ public final class ChartModel {
       Consumer<RuntimeException> failures) {
     this.session = session;
     this.pictures = pictures;
-    this.library = library;
     this.learning = learning;
-    this.home = home;
     this.failures = failures;
     reading = new Latest<>(away, home);
-    comparing = new Latest<>(away, home);
+    comparing = new Comparing(library, away, home);
     plan = new ReadOnlyObjectWrapper<>(ChartPlan.of(session.kit(), session.lineup()));
     pictures.pictureProperty().addListener((property, before, now) -> now.ifPresent(this::layOn));
     corners.placesProperty().addListener(changed -> refresh());
     corners.whenPointedAt(this::pickAt);
-    picked.addListener(changed -> outline());
+    cursor.pickedProperty().addListener(changed -> outline());
     session.lineupProperty().addListener(changed -> followLineup());
     session.whenPaintsOrPaperChange(this::follow);
   }
@@ -120,16 +99,9 @@ public final class ChartModel {
     return share.getReadOnlyProperty();
   }
 
-  /** The place in the list of cells of the one looked at, or {@link #NONE}. */
-  IntegerProperty pickedProperty() {
-    return picked;
-  }
-
-  /** The cell looked at. */
-  Optional<ChartCell> picked() {
-    int at = picked.get();
-    List<ChartCell> cells = state.get().cells();
-    return at >= 0 && at < cells.size() ? Optional.of(cells.get(at)) : Optional.empty();
+  /** Which cell is looked at. */
+  CellCursor cursor() {
+    return cursor;
   }
 
   /** The outer corners of the chart. */
@@ -167,46 +139,18 @@ public final class ChartModel {
     }
   }
 
-  /** Looks at the cell in a row and column, if there is paint in it. */
-  void pick(int row, int column) {
-    List<ChartCell> cells = state.get().cells();
-    for (int i = 0; i < cells.size(); i++) {
-      if (cells.get(i).isAt(row, column)) {
-        picked.set(i);
-      }
-    }
-  }
-
-  /** Looks at the next painted cell in a direction. */
-  void step(int down, int right) {
-    Optional<PaintedGrid> grid = state.get().grid();
-    if (grid.isEmpty() || picked().isEmpty()) {
-      picked.set(state.get().cells().isEmpty() ? NONE : 0);
-      return;
-    }
-    int row = picked().get().reading().row() + down;
-    int column = picked().get().reading().column() + right;
-    int before = picked.get();
-    while (picked.get() == before
-        && row >= 0
-        && column >= 0
-        && row < grid.get().rows()
-        && column < grid.get().columns()) {
-      pick(row, column);
-      row += down;
-      column += right;
-    }
-  }
-
   /** Says whether the paints are to learn from the cell looked at. */
   void keepPicked(boolean kept) {
-    picked()
+    cursor
+        .picked()
         .filter(cell -> !cell.isBeyondPicture())
         .ifPresent(
             cell -> {
               wishes.keep(cell.reading(), kept);
               List<ChartCell> cells = new ArrayList<>(state.get().cells());
-              cells.set(picked.get(), new ChartCell(cell.reading(), cell.judged(), kept));
+              cells.set(
+                  cursor.pickedProperty().get(),
+                  new ChartCell(cell.reading(), cell.judged(), kept));
               state.set(state.get().withCells(cells));
             });
   }
@@ -214,7 +158,8 @@ public final class ChartModel {
   /** Takes the cell looked at and its partner to hold what the other was meant to. */
   void exchangePicked() {
     List<ChartCell> cells = state.get().cells();
-    picked()
+    cursor
+        .picked()
         .filter(cell -> cell.partner().isPresent())
         .ifPresent(
             cell -> {
@@ -270,7 +215,7 @@ public final class ChartModel {
       }
       case READING, COMPARING -> {
         reading.cancel();
-        comparing.cancel();
+        comparing.stop();
         state.set(state.get().working(ChartState.Work.LEFT_OFF));
       }
       default -> {}
@@ -301,8 +246,7 @@ public final class ChartModel {
   }
 
   private String source() {
-    return ChartReadingWords.source(
-        pictures.pictureProperty().get().map(ShownPicture::name).orElse(""));
+    return ChartReadingWords.source(pictures.name());
   }
 
   private void layOn(ShownPicture shown) {
@@ -327,7 +271,7 @@ public final class ChartModel {
   }
 
   private void refresh() {
-    comparing.cancel();
+    comparing.stop();
     learning.stop();
     Optional<ShownPicture> shown = pictures.pictureProperty().get();
     Optional<PaintedGrid> grid = plan.get().grid();
@@ -343,21 +287,15 @@ public final class ChartModel {
     Lab paper = Light.D65.lab(session.kit().paper().reflectance());
     share.set(UNKNOWN);
     state.set(state.get().working(ChartState.Work.READING));
-    reading.request(outdated -> read(picture, four, grid.get(), paper), this::take, this::fail);
+    reading.request(
+        outdated -> Readout.of(() -> GridReading.of(picture, four, grid.get(), paper, List.of())),
+        this::take,
+        this::fail);
   }
 
-  private static Read read(Picture picture, List<Point> corners, PaintedGrid grid, Lab paper) {
-    try {
-      return new Read(
-          Optional.of(GridReading.of(picture, corners, grid, paper, List.of())), Optional.empty());
-    } catch (ReadingFaultException unreadable) {
-      return new Read(Optional.empty(), Optional.of(unreadable.fault()));
-    }
-  }
-
-  private void take(Read outcome) {
+  private void take(Readout<GridReading> outcome) {
     outcome
-        .reading()
+        .found()
         .map(wishes::applyTo)
         .ifPresentOrElse(this::compare, () -> show(ChartStates.unread(outcome.fault())));
   }
@@ -365,38 +303,19 @@ public final class ChartModel {
   private void compare(GridReading reading) {
     share.set(0);
     show(ChartStates.read(reading, state.get(), wishes));
-    Kit kit = session.kit();
-    Map<String, Optics> known = known(kit, reading.grid());
-    comparing.request(
-        outdated -> {
-          FitWatch watch = new FitWatch(outdated, Latest.telling(outdated, home, share::set));
-          try {
-            return new Compared(
-                Optional.of(GridJudgement.of(reading, known, kit.paper(), kit.washes(), watch)),
-                Optional.empty());
-          } catch (FitRefusedException refused) {
-            return new Compared(Optional.empty(), Optional.of(refused.refusal()));
-          }
-        },
+    comparing.compare(
+        reading,
+        session.kit(),
+        share::set,
         found -> show(ChartStates.compared(reading, found.judgement(), found.refusal(), wishes)),
         this::fail);
   }
 
-  private Map<String, Optics> known(Kit kit, PaintedGrid grid) {
-    Map<String, Optics> known = new LinkedHashMap<>();
-    List<String> ids = new ArrayList<>(grid.rowPaints());
-    ids.addAll(grid.columnPaints());
-    for (String id : ids) {
-      kit.shelf().find(id).ifPresent(paint -> known.put(id, paint.optics(library)));
-    }
-    return known;
-  }
-
   private void show(ChartState next) {
-    Optional<CellReading> at = picked().map(ChartCell::reading);
-    picked.set(NONE);
+    Optional<CellReading> at = cursor.picked().map(ChartCell::reading);
+    cursor.leave();
     state.set(next);
-    at.ifPresent(cell -> pick(cell.row(), cell.column()));
+    at.ifPresent(cell -> cursor.pick(cell.row(), cell.column()));
     outline();
   }
 
@@ -408,7 +327,7 @@ public final class ChartModel {
   private void outline() {
     Optional<PaintedGrid> grid = plan.get().grid();
     corners.outline(
-        grid.map(g -> ChartOutlines.of(g, corners.placesProperty().get(), picked()))
+        grid.map(g -> ChartOutlines.of(g, corners.placesProperty().get(), cursor.picked()))
             .orElse(List.of()));
   }
 
@@ -416,6 +335,6 @@ public final class ChartModel {
     plan.get()
         .grid()
         .flatMap(grid -> ChartOutlines.inChart(grid, corners.placesProperty().get(), place))
-        .ifPresent(at -> pick((int) Math.floor(at.y()), (int) Math.floor(at.x())));
+        .ifPresent(at -> cursor.pick((int) Math.floor(at.y()), (int) Math.floor(at.x())));
   }
 }

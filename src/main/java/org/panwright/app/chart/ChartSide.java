@@ -12,6 +12,8 @@ import org.panwright.app.swatches.Foot;
 import org.panwright.app.swatches.HeldRemarks;
 import org.panwright.app.swatches.PictureMarks;
 import org.panwright.app.swatches.ReadingWay;
+import org.panwright.app.swatches.Remarks;
+import org.panwright.app.swatches.WayWords;
 import org.panwright.app.swatches.WorkBar;
 import org.panwright.swatch.grid.CellVerdict;
 import org.panwright.words.ChartReadingWords;
@@ -20,55 +22,44 @@ import org.panwright.words.SwatchesWords;
 
 /** A hand-painted chart beside its picture: the cells, those that disagree, what it holds. */
 public final class ChartSide implements ReadingWay {
+  /** What it says of itself. */
+  public static final WayWords WORDS =
+      new WayWords(
+          ChartReadingWords.NAME,
+          ChartReadingWords.PURPOSE,
+          ChartReadingWords.EMPTY,
+          ChartReadingWords.CORNERS);
+
   private final ChartModel model;
-  private final Label problem = Sentence.of("", "warn");
+  private final Label problem = Sentence.whileSaid("warn");
   private final Label waiting = Sentence.of(ChartReadingWords.PLACE_CORNERS, "soft");
   private final Label legend = Sentence.of(ChartReadingWords.LEGEND, "soft", "small");
   private final ChartCanvas cells;
   private final CellCard cell;
-  private final VBox remarks = new VBox(6);
-  private final Label status = Sentence.of("");
+  private final Remarks remarks = new Remarks();
   private final WorkBar work;
-  private final Button keep = new Button(ChartReadingWords.KEEP);
   private final VBox content = new VBox(12);
-  private final VBox foot;
+  private final Foot foot;
 
   public ChartSide(ChartModel model) {
     this.model = model;
     work = new WorkBar(model.shareProperty(), this::leaveOff, model::takeUp);
-    foot = new VBox(8, work, Foot.of(keep, status));
+    foot = new Foot(work, ChartReadingWords.KEEP, this::keep);
     cells = new ChartCanvas(model);
     cell = new CellCard(model);
     content
         .getChildren()
         .setAll(problem, waiting, legend, cells, cell, remarks, new ChartForm(model));
-    for (Node part : List.of(problem, waiting, legend, cells, remarks)) {
+    for (Node part : List.of(waiting, legend, cells)) {
       part.managedProperty().bind(part.visibleProperty());
     }
-    keep.getStyleClass().add("primary");
-    keep.setOnAction(event -> keep());
     model.stateProperty().addListener((property, before, now) -> show(now));
     show(model.stateProperty().get());
   }
 
   @Override
-  public String name() {
-    return ChartReadingWords.NAME;
-  }
-
-  @Override
-  public String purpose() {
-    return ChartReadingWords.PURPOSE;
-  }
-
-  @Override
-  public String empty() {
-    return ChartReadingWords.EMPTY;
-  }
-
-  @Override
-  public String hint() {
-    return ChartReadingWords.CORNERS;
+  public WayWords words() {
+    return WORDS;
   }
 
   @Override
@@ -88,14 +79,12 @@ public final class ChartSide implements ReadingWay {
 
   @Override
   public void setChosen(boolean chosen) {
-    status.setText("");
+    foot.say("");
     model.setChosen(chosen);
   }
 
   private void show(ChartState state) {
-    String why = SwatchesWords.problem(state.fault(), state.refusal());
-    problem.setText(why);
-    problem.setVisible(!why.isEmpty());
+    problem.setText(SwatchesWords.problem(state.fault(), state.refusal()));
     waiting.setVisible(
         !model.corners().placesProperty().get().isEmpty() && !model.corners().arePlaced());
     boolean read = !state.cells().isEmpty();
@@ -107,28 +96,28 @@ public final class ChartSide implements ReadingWay {
       default -> work.run(ChartReadingWords.work(state.work().name()));
     }
     if (state.work() == ChartState.Work.READING) {
-      status.setText("");
+      foot.say("");
     }
-    keep.setDisable(!model.canKeep());
+    foot.allow(model.canKeep());
     showRemarks(state);
   }
 
   private void showRemarks(ChartState state) {
-    remarks.getChildren().clear();
-    state.notes().forEach(note -> remark(PictureWords.sentence(note)));
+    remarks.show(state.notes().stream().map(PictureWords::sentence).toList());
     HeldRemarks held = new HeldRemarks();
     for (ChartCell read : state.cells()) {
       held.add(ChartReadingWords.place(read.reading()), read.reading().patch());
     }
-    held.sentences().forEach(this::remark);
+    held.sentences().forEach(remarks::warn);
     state
         .labels()
         .ifPresent(
             labels -> {
-              remark(ChartReadingWords.labels(labels, state.grid().orElseThrow(), model::name));
+              remarks.warn(
+                  ChartReadingWords.labels(labels, state.grid().orElseThrow(), model::name));
               Button exchange = new Button(ChartReadingWords.exchangeLabels(labels));
               exchange.setOnAction(event -> model.exchangeLabels());
-              remarks.getChildren().add(exchange);
+              remarks.add(exchange);
             });
     List<ChartCell> odd =
         state.cells().stream().filter(c -> c.verdict() != CellVerdict.AGREES).toList();
@@ -138,7 +127,7 @@ public final class ChartSide implements ReadingWay {
               ? ChartReadingWords.AGREE_BUT_EXCHANGED
               : ChartReadingWords.summary(state.cells().size(), odd.size());
       Label summary = Sentence.of(told);
-      remarks.getChildren().add(summary);
+      remarks.add(summary);
     }
     for (ChartCell cell : odd) {
       Hyperlink link =
@@ -149,32 +138,27 @@ public final class ChartSide implements ReadingWay {
                   cell.judged().orElseThrow().distance(),
                   model::name));
       link.setWrapText(true);
-      link.setOnAction(event -> model.pick(cell.reading().row(), cell.reading().column()));
-      remarks.getChildren().add(link);
+      link.setOnAction(event -> model.cursor().pick(cell.reading().row(), cell.reading().column()));
+      remarks.add(link);
     }
     int beyond = (int) state.cells().stream().filter(ChartCell::isBeyondPicture).count();
     if (beyond > 0) {
-      remarks.getChildren().add(Sentence.of(ChartReadingWords.beyond(beyond)));
+      remarks.add(Sentence.of(ChartReadingWords.beyond(beyond)));
     }
-    remarks.setVisible(!remarks.getChildren().isEmpty());
-  }
-
-  private void remark(String sentence) {
-    remarks.getChildren().add(Sentence.of(sentence, "warn"));
   }
 
   private void leaveOff() {
     model.leaveOff();
     if (model.isSettled() && model.canKeep()) {
-      status.setText(ChartReadingWords.CANCELLED);
-      keep.requestFocus();
+      foot.say(ChartReadingWords.CANCELLED);
+      foot.focusButton();
     }
   }
 
   private void keep() {
-    status.setText("");
+    foot.say("");
     int kept = model.coats().values().stream().mapToInt(List::size).sum();
     int paints = model.coats().size();
-    model.keep(() -> status.setText(ChartReadingWords.kept(kept, paints)));
+    model.keep(() -> foot.say(ChartReadingWords.kept(kept, paints)));
   }
 }

@@ -29,4 +29,16 @@ public final class Sentence {
     label.setMinHeight(Region.USE_PREF_SIZE);
     return label;
   }
+
+  /**
+   * Such a label that takes no room while it says nothing.
+   *
+   * @param styles its style classes
+   */
+  public static Label whileSaid(String... styles) {
+    Label label = of("", styles);
+    label.visibleProperty().bind(label.textProperty().isNotEmpty());
+    label.managedProperty().bind(label.visibleProperty());
+    return label;
+  }
 }

@@ -9,7 +9,6 @@ import java.util.function.Consumer;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyDoubleProperty;
-import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
@@ -18,8 +17,10 @@ import org.panwright.app.Session;
 import org.panwright.app.fx.Latest;
 import org.panwright.app.swatches.HeldRemarks;
 import org.panwright.app.swatches.Learning;
+import org.panwright.app.swatches.Lesson;
 import org.panwright.app.swatches.PatchChip;
 import org.panwright.app.swatches.PictureModel;
+import org.panwright.app.swatches.Readout;
 import org.panwright.app.swatches.SheetChoices;
 import org.panwright.app.swatches.SheetRemarks;
 import org.panwright.app.swatches.ShownPicture;
@@ -30,8 +31,6 @@ import org.panwright.paint.PaintedCoat;
 import org.panwright.swatch.kept.PaintFitReport;
 import org.panwright.swatch.picture.Picture;
 import org.panwright.swatch.sheet.Card;
-import org.panwright.swatch.sheet.ReadingFault;
-import org.panwright.swatch.sheet.ReadingFaultException;
 import org.panwright.swatch.spot.Spot;
 import org.panwright.swatch.spot.SpotCoats;
 import org.panwright.swatch.spot.SpotsReading;
@@ -46,20 +45,16 @@ import org.panwright.words.SwatchWords;
 public final class SpotsModel {
   private final Session session;
   private final PictureModel pictures;
-  private final Learning learning;
+  private final Lesson lesson;
   private final Consumer<RuntimeException> failures;
-  private final Latest<Outcome> reading;
+  private final Latest<Readout<SpotsReading>> reading;
   private final SpotMarks marks = new SpotMarks();
   private final DoubleProperty card = new SimpleDoubleProperty(Card.GREY);
   private final ObjectProperty<SheetChoices> choices;
   private final ReadOnlyObjectWrapper<SpotsState> state =
       new ReadOnlyObjectWrapper<>(SpotsState.NONE);
-  private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper();
-  private Optional<SpotsReading> read = Optional.empty();
-  private Optional<PaintFitReport> report = Optional.empty();
+  private Readout<SpotsReading> read = Readout.nothing();
   private boolean chosen;
-
-  private record Outcome(Optional<SpotsReading> reading, Optional<ReadingFault> fault) {}
 
   /**
    * @param learning what the paints learn
@@ -76,9 +71,9 @@ public final class SpotsModel {
       Consumer<RuntimeException> failures) {
     this.session = session;
     this.pictures = pictures;
-    this.learning = learning;
     this.failures = failures;
     reading = new Latest<>(away, home);
+    lesson = new Lesson(learning, this::show);
     choices = new SimpleObjectProperty<>(SheetChoices.guess(session.kit().shelf()));
     pictures
         .pictureProperty()
@@ -86,7 +81,14 @@ public final class SpotsModel {
     marks.spotsProperty().addListener(changed -> refresh());
     card.addListener(changed -> refresh());
     choices.addListener(changed -> learn());
-    session.whenPaintsOrPaperChange(this::refresh);
+    session.whenPaintsOrPaperChange(
+        () -> {
+          if (lesson.isBeingKept()) {
+            show();
+          } else {
+            refresh();
+          }
+        });
   }
 
   /** The spots on the picture. */
@@ -101,7 +103,7 @@ public final class SpotsModel {
 
   /** What share of the learning under way is done, 0..1. */
   ReadOnlyDoubleProperty shareProperty() {
-    return share.getReadOnlyProperty();
+    return lesson.shareProperty();
   }
 
   /** What share of light the card turns back, above 0 and below 1. */
@@ -127,36 +129,32 @@ public final class SpotsModel {
 
   /** Whether something could be kept now. */
   boolean canKeep() {
-    return state.get().report().isPresent() && state.get().stage() == Learning.Stage.DONE;
+    return lesson.canKeep();
   }
 
   /** Keeps the coats with their paints and predicts from what they teach, as one edit. */
   void keep() {
     if (canKeep()) {
-      learning.keep(coats(), state.get().report().orElseThrow(), source());
+      lesson.keep(coats(), pictures.name());
     }
   }
 
   /** Leaves off learning; the spots stay, and nothing is kept. */
   void leaveOff() {
     reading.cancel();
-    learning.stop();
-    if (state.get().working()) {
-      Learning.Outcome before = new Learning.Outcome(report, Optional.empty());
-      state.set(state(Optional.empty(), before, Learning.Stage.LEFT_OFF));
-    }
+    lesson.leaveOff();
   }
 
   /** Reads the spots anew and learns from them, after leaving off. */
   void takeUp() {
-    if (state.get().stage() == Learning.Stage.LEFT_OFF) {
+    if (lesson.stage() == Learning.Stage.LEFT_OFF) {
       refresh();
     }
   }
 
   /** The spots that would be kept, as coats of their paints. */
   Map<String, List<PaintedCoat>> coats() {
-    return read.map(r -> coatsOf(r).of(learning.day(), source())).orElse(Map.of());
+    return read.found().map(r -> coatsOf(r).of(lesson.day(), pictures.name())).orElse(Map.of());
   }
 
   /** Whether what is shown is of the picture, the spots and the kit as they are now. */
@@ -168,81 +166,47 @@ public final class SpotsModel {
     return new SpotCoats(r, choices.get().whiteId(), choices.get().blackId());
   }
 
-  private String source() {
-    return pictures.pictureProperty().get().map(ShownPicture::name).orElse("");
-  }
-
   private void refresh() {
     Optional<ShownPicture> shown = pictures.pictureProperty().get();
     List<Spot> spots = marks.spotsProperty().get();
-    learning.stop();
     if (!chosen || shown.isEmpty() || !SpotsReading.canRead(spots)) {
       reading.cancel();
-      take(new Outcome(Optional.empty(), Optional.empty()));
+      take(Readout.nothing());
       return;
     }
     Picture picture = shown.get().picture();
     Lab paper = Light.D65.lab(session.kit().paper().reflectance());
     double reflectance = card.get();
-    state.set(state(Optional.empty(), Learning.Outcome.NOTHING, Learning.Stage.RUNNING));
+    lesson.begin();
     reading.request(
-        outdated -> read(picture, spots, paper, reflectance),
+        outdated -> Readout.of(() -> SpotsReading.of(picture, spots, paper, reflectance)),
         this::take,
         fault -> {
-          state.set(state(Optional.empty(), Learning.Outcome.NOTHING, Learning.Stage.DONE));
+          lesson.end();
           failures.accept(fault);
         });
   }
 
-  private static Outcome read(Picture picture, List<Spot> spots, Lab paper, double reflectance) {
-    try {
-      return new Outcome(
-          Optional.of(SpotsReading.of(picture, spots, paper, reflectance)), Optional.empty());
-    } catch (ReadingFaultException unreadable) {
-      return new Outcome(Optional.empty(), Optional.of(unreadable.fault()));
-    }
-  }
-
-  private void take(Outcome outcome) {
-    read = outcome.reading();
-    if (outcome.fault().isPresent() || read.isEmpty()) {
-      report = Optional.empty();
-      state.set(state(outcome.fault(), Learning.Outcome.NOTHING, Learning.Stage.DONE));
-    } else {
-      learn();
-    }
+  private void take(Readout<SpotsReading> outcome) {
+    read = outcome;
+    learn();
   }
 
   private void learn() {
-    Map<String, List<PaintedCoat>> coats = coats();
-    if (!coats.isEmpty()) {
-      share.set(0);
-      state.set(
-          state(
-              Optional.empty(),
-              new Learning.Outcome(report, Optional.empty()),
-              Learning.Stage.RUNNING));
-    }
-    learning.from(
-        coats,
-        share::set,
-        found -> {
-          report = found.report();
-          state.set(state(Optional.empty(), found, Learning.Stage.DONE));
-        });
+    lesson.from(coats());
   }
 
-  private SpotsState state(
-      Optional<ReadingFault> fault, Learning.Outcome found, Learning.Stage stage) {
+  private void show() {
     List<Spot> spots = marks.spotsProperty().get();
-    return new SpotsState(
-        rows(spots, found.report()),
-        !spots.isEmpty() && !SpotsReading.canRead(spots),
-        fault,
-        read.map(r -> remarks(r, found.report())).orElse(List.of()),
-        found.report(),
-        found.refusal(),
-        stage);
+    state.set(
+        new SpotsState(
+            rows(spots, lesson.report()),
+            !spots.isEmpty() && !SpotsReading.canRead(spots),
+            read.fault(),
+            read.found().map(r -> remarks(r, lesson.report())).orElse(List.of()),
+            lesson.report(),
+            lesson.refusal(),
+            lesson.stage()));
   }
 
   private List<String> remarks(SpotsReading r, Optional<PaintFitReport> fit) {
@@ -261,13 +225,15 @@ public final class SpotsModel {
 
   /** Spots moved since the reading are shown as they were read until they are read anew. */
   private List<SpotsState.Row> rows(List<Spot> spots, Optional<PaintFitReport> fit) {
-    List<Optional<String>> ids = read.map(r -> coatsOf(r).ids(source())).orElse(List.of());
+    List<Optional<String>> ids =
+        read.found().map(r -> coatsOf(r).ids(pictures.name())).orElse(List.of());
     List<SpotsState.Row> rows = new ArrayList<>();
     for (int i = 0; i < spots.size(); i++) {
       Spot spot = spots.get(i);
       int at = i;
       Optional<PatchChip> chip =
-          read.filter(r -> at < r.spots().size() && isSame(r.spots().get(at), spot))
+          read.found()
+              .filter(r -> at < r.spots().size() && isSame(r.spots().get(at), spot))
               .flatMap(r -> r.patches().get(at))
               .map(
                   patch ->

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
@@ -19,7 +18,9 @@ import org.panwright.app.swatches.Foot;
 import org.panwright.app.swatches.PaintChoice;
 import org.panwright.app.swatches.PictureMarks;
 import org.panwright.app.swatches.ReadingWay;
+import org.panwright.app.swatches.Remarks;
 import org.panwright.app.swatches.StirredFields;
+import org.panwright.app.swatches.WayWords;
 import org.panwright.app.swatches.WorkBar;
 import org.panwright.swatch.spot.SpotKind;
 import org.panwright.words.SpotsWords;
@@ -27,19 +28,20 @@ import org.panwright.words.SwatchesWords;
 
 /** Spots placed by hand beside their picture: the next one, those there are, what is learnt. */
 public final class SpotsSide implements ReadingWay {
+  /** What it says of itself. */
+  public static final WayWords WORDS =
+      new WayWords(SpotsWords.NAME, SpotsWords.PURPOSE, SpotsWords.EMPTY, SpotsWords.HINT);
+
   private final SpotsModel model;
   private final PaintChoice nextPaint;
   private final Slider size = new Slider(4, 100, 20);
   private final StirredFields stirred;
-  private final Label problem = Sentence.of("", "warn");
-  private final VBox remarks = new VBox(6);
+  private final Label problem = Sentence.whileSaid("warn");
+  private final Remarks remarks = new Remarks();
   private final Label legend = Sentence.of(SwatchesWords.READ_AND_MODEL, "soft", "small");
   private final VBox rows = new VBox(8);
-  private final Label status = Sentence.of("");
-  private final WorkBar work;
-  private final Button keep = new Button(SwatchesWords.KEEP);
   private final VBox content = new VBox(12);
-  private final VBox foot;
+  private final Foot foot;
   private boolean filling;
 
   public SpotsSide(SpotsModel model) {
@@ -48,37 +50,18 @@ public final class SpotsSide implements ReadingWay {
         new PaintChoice(
             Optional.of(SpotsWords.NO_PAINT), id -> model.marks().nextPaintProperty().set(id));
     stirred = new StirredFields(model.choicesProperty(), model::paints);
-    work = new WorkBar(model.shareProperty(), model::leaveOff, model::takeUp);
-    foot = new VBox(8, work, Foot.of(keep, status));
+    WorkBar work = new WorkBar(model.shareProperty(), model::leaveOff, model::takeUp);
+    foot = new Foot(work, SwatchesWords.KEEP, this::keep);
     content.getChildren().setAll(form(), problem, remarks, legend, rows);
-    for (Node part : List.of(problem, remarks, legend)) {
-      part.managedProperty().bind(part.visibleProperty());
-    }
-    keep.getStyleClass().add("primary");
-    keep.setOnAction(event -> keep());
+    legend.managedProperty().bind(legend.visibleProperty());
     model.stateProperty().addListener((property, before, now) -> show(now));
     model.marks().whenChanged(() -> show(model.stateProperty().get()));
     show(model.stateProperty().get());
   }
 
   @Override
-  public String name() {
-    return SpotsWords.NAME;
-  }
-
-  @Override
-  public String purpose() {
-    return SpotsWords.PURPOSE;
-  }
-
-  @Override
-  public String empty() {
-    return SpotsWords.EMPTY;
-  }
-
-  @Override
-  public String hint() {
-    return SpotsWords.HINT;
+  public WayWords words() {
+    return WORDS;
   }
 
   @Override
@@ -98,7 +81,7 @@ public final class SpotsSide implements ReadingWay {
 
   @Override
   public void setChosen(boolean chosen) {
-    status.setText("");
+    foot.say("");
     model.setChosen(chosen);
   }
 
@@ -142,19 +125,11 @@ public final class SpotsSide implements ReadingWay {
                 .map(fault -> SpotsWords.NO_PAPER)
                 .orElseGet(() -> SwatchesWords.problem(Optional.empty(), state.refusal()));
     problem.setText(why);
-    problem.setVisible(!why.isEmpty());
-    remarks
-        .getChildren()
-        .setAll(state.remarks().stream().map(remark -> Sentence.of(remark, "warn")).toList());
-    remarks.setVisible(!state.remarks().isEmpty());
+    remarks.show(state.remarks());
     legend.setVisible(state.rows().stream().anyMatch(row -> row.chip().isPresent()));
     showRows(state.rows());
-    switch (state.stage()) {
-      case DONE -> work.hide();
-      case RUNNING -> work.run(SwatchesWords.FITTING);
-      case LEFT_OFF -> work.leftOff(SwatchesWords.LEFT_OFF, SwatchesWords.LEARN);
-    }
-    keep.setDisable(!model.canKeep());
+    foot.show(state.stage());
+    foot.allow(model.canKeep());
   }
 
   /** As many rows as there are spots; those there are already keep the keyboard. */
@@ -175,6 +150,6 @@ public final class SpotsSide implements ReadingWay {
   private void keep() {
     int paints = model.coats().size();
     model.keep();
-    status.setText(SwatchesWords.kept(paints));
+    foot.say(SwatchesWords.kept(paints));
   }
 }

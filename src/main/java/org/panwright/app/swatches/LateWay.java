@@ -6,15 +6,13 @@ import javafx.scene.layout.Region;
 
 /** A way of reading that is built when it is first chosen. */
 public final class LateWay implements ReadingWay {
-  private final String name;
+  private final WayWords words;
   private final Supplier<? extends ReadingWay> build;
   private Optional<ReadingWay> built = Optional.empty();
 
-  /**
-   * @param name on its button
-   */
-  public LateWay(String name, Supplier<? extends ReadingWay> build) {
-    this.name = name;
+  /** What it says of itself is known before it is built. */
+  public LateWay(WayWords words, Supplier<? extends ReadingWay> build) {
+    this.words = words;
     this.build = build;
   }
 
@@ -26,23 +24,8 @@ public final class LateWay implements ReadingWay {
   }
 
   @Override
-  public String name() {
-    return name;
-  }
-
-  @Override
-  public String purpose() {
-    return way().purpose();
-  }
-
-  @Override
-  public String empty() {
-    return way().empty();
-  }
-
-  @Override
-  public String hint() {
-    return way().hint();
+  public WayWords words() {
+    return words;
   }
 
   @Override

@@ -8,15 +8,12 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
-import javafx.scene.paint.Color;
 import org.panwright.app.fx.CanvasRegion;
-import org.panwright.app.fx.Fitted;
 import org.panwright.swatch.picture.Point;
 import org.panwright.words.SwatchesWords;
 
 /** The picture with the marks on it, to be dragged or moved by keys, and what is read outlined. */
 final class PictureDesk extends CanvasRegion {
-  private static final double HANDLE = 11;
   private static final double REACH = 22;
   private static final double CLOSER = 1.25;
   private static final double CLOSEST = 40;
@@ -79,7 +76,7 @@ final class PictureDesk extends CanvasRegion {
     for (int i = 0; i < all.size(); i++) {
       double half = all.get(i).halfSide() * view.scale();
       double away = view.onDesk(all.get(i).place()).distance(at);
-      if (away < Math.min(nearest, half > 0 ? Math.max(HANDLE, half) : REACH)) {
+      if (away < Math.min(nearest, half > 0 ? Math.max(MarkPen.HANDLE, half) : REACH)) {
         nearest = away;
         found = OptionalInt.of(i);
       }
@@ -230,69 +227,15 @@ final class PictureDesk extends CanvasRegion {
         view.top(),
         shown.picture().width() * view.scale(),
         shown.picture().height() * view.scale());
-    pen.setLineWidth(1);
-    for (List<Point> outline : marks.outlines()) {
-      stroke(pen, outline, Color.gray(1, 0.9), 0.5);
-      stroke(pen, outline, Color.gray(0, 0.8), -0.5);
-    }
+    MarkPen marker = new MarkPen(pen, view, accent(), isFocused());
+    marks.outlines().forEach(marker::outline);
     List<PictureMarks.Mark> all = marks.marks();
     if (marks.areFrame() && !all.isEmpty()) {
-      pen.setLineWidth(1.5);
-      List<Point> frame =
-          all.stream().filter(m -> m.halfSide() == 0).map(PictureMarks.Mark::place).toList();
-      stroke(pen, frame, accent(), 0);
+      marker.frame(
+          all.stream().filter(m -> m.halfSide() == 0).map(PictureMarks.Mark::place).toList());
     }
     for (int i = 0; i < all.size(); i++) {
-      boolean picked = i == marks.pickedProperty().get();
-      if (all.get(i).halfSide() > 0) {
-        square(pen, all.get(i), picked);
-      } else {
-        ring(pen, all.get(i), picked);
-      }
+      marker.mark(all.get(i), i == marks.pickedProperty().get());
     }
-  }
-
-  private void stroke(GraphicsContext pen, List<Point> places, Color ink, double off) {
-    double[] x = new double[places.size()];
-    double[] y = new double[places.size()];
-    for (int i = 0; i < x.length; i++) {
-      Point p = view.onDesk(places.get(i));
-      x[i] = p.x() + off;
-      y[i] = p.y() + off;
-    }
-    pen.setStroke(ink);
-    pen.strokePolygon(x, y, x.length);
-  }
-
-  private void ring(GraphicsContext pen, PictureMarks.Mark mark, boolean picked) {
-    Point at = view.onDesk(mark.place());
-    pen.setLineWidth(picked && isFocused() ? 4 : 2);
-    pen.setStroke(Color.WHITE);
-    pen.strokeOval(at.x() - HANDLE - 1, at.y() - HANDLE - 1, 2 * HANDLE + 2, 2 * HANDLE + 2);
-    pen.setStroke(picked ? accent() : Color.BLACK);
-    pen.strokeOval(at.x() - HANDLE, at.y() - HANDLE, 2 * HANDLE, 2 * HANDLE);
-    pen.setLineWidth(1);
-    pen.strokeLine(at.x() - 4, at.y(), at.x() + 4, at.y());
-    pen.strokeLine(at.x(), at.y() - 4, at.x(), at.y() + 4);
-    name(pen, mark, at.x() + HANDLE + 2, at.y() - HANDLE - 8);
-  }
-
-  private void square(GraphicsContext pen, PictureMarks.Mark mark, boolean picked) {
-    Point at = view.onDesk(mark.place());
-    double half = mark.halfSide() * view.scale();
-    pen.setLineWidth(picked && isFocused() ? 4 : 2);
-    pen.setStroke(Color.WHITE);
-    pen.strokeRect(at.x() - half - 1, at.y() - half - 1, 2 * half + 2, 2 * half + 2);
-    pen.setStroke(picked ? accent() : Color.BLACK);
-    pen.strokeRect(at.x() - half, at.y() - half, 2 * half, 2 * half);
-    name(pen, mark, at.x() + half + 3, at.y() - half - 8);
-  }
-
-  private static void name(GraphicsContext pen, PictureMarks.Mark mark, double x, double y) {
-    double width = 5 + Fitted.width(mark.name(), pen.getFont());
-    pen.setFill(Color.WHITE);
-    pen.fillRect(x, y, width, 16);
-    pen.setFill(Color.BLACK);
-    pen.fillText(mark.name(), x + 3, y + 13);
   }
 }

@@ -54,6 +54,11 @@ public final class PictureModel {
     return picture.getReadOnlyProperty();
   }
 
+  /** The name of its file; empty while there is none. */
+  public String name() {
+    return picture.get().map(ShownPicture::name).orElse("");
+  }
+
   /** The sheet that was found on the picture by itself; empty if none was. Set before it. */
   Optional<FoundSheet> found() {
     return found;

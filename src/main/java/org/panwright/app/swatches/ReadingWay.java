@@ -4,17 +4,8 @@ import javafx.scene.layout.Region;
 
 /** One way of reading swatches off a picture: what lies on it, and what is shown beside it. */
 public interface ReadingWay {
-  /** Its name, on its button. */
-  String name();
-
-  /** What it is for, in a sentence. */
-  String purpose();
-
-  /** In place of the picture while there is none. */
-  String empty();
-
-  /** How its marks are put in place, under the picture. */
-  String hint();
+  /** What it says of itself. */
+  WayWords words();
 
   /** Its marks on the picture. */
   PictureMarks marks();

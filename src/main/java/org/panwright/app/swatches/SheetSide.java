@@ -22,24 +22,25 @@ import org.panwright.words.SwatchesWords;
 
 /** What was read off a printed sheet, and the sheet to print. */
 public final class SheetSide implements ReadingWay {
+  private static final WayWords WORDS =
+      new WayWords(
+          SwatchesWords.PRINTED, SwatchesWords.PURPOSE, SwatchesWords.EMPTY, SwatchesWords.CORNERS);
+
   private final SheetModel model;
   private final StirredFields stirred;
-  private final Label problem = Sentence.of("", "warn");
-  private final VBox remarks = new VBox(6);
+  private final Label problem = Sentence.whileSaid("warn");
+  private final Remarks remarks = new Remarks();
   private final Label legend = Sentence.of(SwatchesWords.READ_AND_MODEL, "soft", "small");
   private final VBox rows = new VBox(10);
   private final Map<Integer, RowCard> cards = new HashMap<>();
-  private final Label status = Sentence.of("");
-  private final WorkBar work;
-  private final Button keep = new Button(SwatchesWords.KEEP);
   private final VBox content = new VBox(12);
-  private final VBox foot;
+  private final Foot foot;
 
   public SheetSide(SheetModel model, BlankSheet blank, Dialogs dialogs) {
     this.model = model;
     stirred = new StirredFields(model.choicesProperty(), model::paints);
-    work = new WorkBar(model.shareProperty(), model::leaveOff, model::takeUp);
-    foot = new VBox(8, work, Foot.of(keep, status));
+    WorkBar work = new WorkBar(model.shareProperty(), model::leaveOff, model::takeUp);
+    foot = new Foot(work, SwatchesWords.KEEP, this::keep);
     content
         .getChildren()
         .setAll(
@@ -48,18 +49,14 @@ public final class SheetSide implements ReadingWay {
             remarks,
             legend,
             rows,
-            new BlankSheetPart(model, blank, dialogs, status::setText));
-    for (Node part : List.of(problem, remarks, legend)) {
-      part.managedProperty().bind(part.visibleProperty());
-    }
-    keep.getStyleClass().add("primary");
-    keep.setOnAction(event -> keep());
+            new BlankSheetPart(model, blank, dialogs, foot::say));
+    legend.managedProperty().bind(legend.visibleProperty());
     model
         .stateProperty()
         .addListener(
             (property, before, now) -> {
               if (!before.reading().equals(now.reading())) {
-                status.setText("");
+                foot.say("");
               }
               show(now);
             });
@@ -67,23 +64,8 @@ public final class SheetSide implements ReadingWay {
   }
 
   @Override
-  public String name() {
-    return SwatchesWords.PRINTED;
-  }
-
-  @Override
-  public String purpose() {
-    return SwatchesWords.PURPOSE;
-  }
-
-  @Override
-  public String empty() {
-    return SwatchesWords.EMPTY;
-  }
-
-  @Override
-  public String hint() {
-    return SwatchesWords.CORNERS;
+  public WayWords words() {
+    return WORDS;
   }
 
   @Override
@@ -103,7 +85,7 @@ public final class SheetSide implements ReadingWay {
 
   @Override
   public void setChosen(boolean chosen) {
-    status.setText("");
+    foot.say("");
     model.setChosen(chosen);
   }
 
@@ -147,9 +129,7 @@ public final class SheetSide implements ReadingWay {
 
   private void show(SheetState state) {
     stirred.show();
-    String why = SwatchesWords.problem(state.fault(), state.refusal());
-    problem.setText(why);
-    problem.setVisible(!why.isEmpty());
+    problem.setText(SwatchesWords.problem(state.fault(), state.refusal()));
     showRemarks(state);
     legend.setVisible(!state.rows().isEmpty());
     cards.keySet().retainAll(state.rows().stream().map(row -> row.reading().row()).toList());
@@ -160,28 +140,20 @@ public final class SheetSide implements ReadingWay {
       wanted.add(card);
     }
     InPlace.arrange(rows.getChildren(), wanted);
-    switch (state.stage()) {
-      case DONE -> work.hide();
-      case RUNNING -> work.run(SwatchesWords.FITTING);
-      case LEFT_OFF -> work.leftOff(SwatchesWords.LEFT_OFF, SwatchesWords.LEARN);
-    }
-    keep.setDisable(!model.canKeep());
+    foot.show(state.stage());
+    foot.allow(model.canKeep());
   }
 
   private void showRemarks(SheetState state) {
-    remarks.getChildren().clear();
-    for (String remark : state.remarks()) {
-      remarks.getChildren().add(Sentence.of(remark, "warn"));
-    }
+    remarks.show(state.remarks());
     state
         .swapped()
         .ifPresent(
             s -> {
               Button exchange = new Button(SwatchesWords.EXCHANGE);
               exchange.setOnAction(event -> model.exchange(s.first(), s.second()));
-              remarks.getChildren().add(exchange);
+              remarks.add(exchange);
             });
-    remarks.setVisible(!remarks.getChildren().isEmpty());
   }
 
   private void keep() {
@@ -191,6 +163,6 @@ public final class SheetSide implements ReadingWay {
                 .filter(row -> row.paintId().isPresent())
                 .count();
     model.keep();
-    status.setText(SwatchesWords.kept(paints));
+    foot.say(SwatchesWords.kept(paints));
   }
 }

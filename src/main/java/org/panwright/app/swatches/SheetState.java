@@ -51,9 +51,4 @@ record SheetState(
   boolean learning() {
     return stage == Learning.Stage.RUNNING;
   }
-
-  SheetState leftOff() {
-    return new SheetState(
-        reading, fault, rows, report, refusal, swapped, remarks, Learning.Stage.LEFT_OFF);
-  }
 }

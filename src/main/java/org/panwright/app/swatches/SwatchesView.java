@@ -105,7 +105,7 @@ public final class SwatchesView extends HBox implements Parted {
   private HBox choice() {
     List<ToggleButton> buttons = new ArrayList<>();
     for (ReadingWay way : ways) {
-      ToggleButton button = new ToggleButton(way.name());
+      ToggleButton button = new ToggleButton(way.words().name());
       button.setToggleGroup(group);
       button.setMinWidth(Region.USE_PREF_SIZE);
       button.setOnAction(event -> choose(way));
@@ -139,11 +139,9 @@ public final class SwatchesView extends HBox implements Parted {
   }
 
   private Label problem() {
-    Label problem = Sentence.of("", "warn");
+    Label problem = Sentence.whileSaid("warn");
     problem.setId("picture-problem");
     problem.textProperty().bind(pictures.problemProperty());
-    problem.visibleProperty().bind(problem.textProperty().isNotEmpty());
-    problem.managedProperty().bind(problem.visibleProperty());
     return problem;
   }
 
@@ -171,7 +169,10 @@ public final class SwatchesView extends HBox implements Parted {
 
   /** Reads swatches in another way, by its name. */
   public void choose(String name) {
-    ways.stream().filter(way -> way.name().equals(name)).findFirst().ifPresent(this::choose);
+    ways.stream()
+        .filter(way -> way.words().name().equals(name))
+        .findFirst()
+        .ifPresent(this::choose);
   }
 
   /** The marks of the way chosen. */
@@ -190,9 +191,9 @@ public final class SwatchesView extends HBox implements Parted {
       marks.whenChanged(desk::repaint);
     }
     group.getToggles().get(ways.indexOf(chosen)).setSelected(true);
-    purpose.setText(chosen.purpose());
-    empty.setText(chosen.empty());
-    hint.setText(chosen.hint());
+    purpose.setText(chosen.words().purpose());
+    empty.setText(chosen.words().empty());
+    hint.setText(chosen.words().hint());
     later.execute(
         () -> {
           if (marks.equals(chosen.marks())) {

@@ -75,9 +75,9 @@ class ChartModelTest {
     desk.pictures.open(right);
     desk.placeCorners();
     Kit before = desk.session.kit();
-    chart.pick(1, 0);
+    chart.cursor().pick(1, 0);
     chart.keepPicked(false);
-    Optional<String> leftOut = chart.picked().flatMap(c -> c.reading().content().second());
+    Optional<String> leftOut = chart.cursor().picked().flatMap(c -> c.reading().content().second());
 
     chart.keep(() -> {});
 
@@ -163,8 +163,8 @@ class ChartModelTest {
   void exchangedCellsAreLeftOutUntilTheirLabelsAreSwapped() {
     desk.pictures.open(exchanged);
     desk.placeCorners();
-    chart.pick(0, 3);
-    ChartCell cell = chart.picked().orElseThrow();
+    chart.cursor().pick(0, 3);
+    ChartCell cell = chart.cursor().picked().orElseThrow();
     assertThat(cell.verdict()).isEqualTo(CellVerdict.EXCHANGED);
     assertThat(cell.kept()).isFalse();
     ChartCell partner = chart.stateProperty().get().cells().get(cell.partner().orElseThrow());
@@ -228,12 +228,12 @@ class ChartModelTest {
     desk.pictures.open(HandPainted.save(cells, folder.resolve("gap.jpg")));
     desk.placeCorners();
 
-    chart.step(0, 0);
-    assertThat(chart.picked().orElseThrow().isAt(0, 0)).isTrue();
-    chart.step(0, 1);
-    assertThat(chart.picked().orElseThrow().isAt(0, 2)).isTrue();
-    chart.step(-1, 0);
-    assertThat(chart.picked().orElseThrow().isAt(0, 2)).isTrue();
+    chart.cursor().step(0, 0);
+    assertThat(chart.cursor().picked().orElseThrow().isAt(0, 0)).isTrue();
+    chart.cursor().step(0, 1);
+    assertThat(chart.cursor().picked().orElseThrow().isAt(0, 2)).isTrue();
+    chart.cursor().step(-1, 0);
+    assertThat(chart.cursor().picked().orElseThrow().isAt(0, 2)).isTrue();
   }
 
   @Test
@@ -254,7 +254,7 @@ class ChartModelTest {
 
     chart.corners().pointAt(corners.get(2).plus(-15, -15));
 
-    assertThat(chart.picked().orElseThrow().isAt(3, 3)).isTrue();
+    assertThat(chart.cursor().picked().orElseThrow().isAt(3, 3)).isTrue();
   }
 
   @Test

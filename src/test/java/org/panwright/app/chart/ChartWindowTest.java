@@ -60,8 +60,8 @@ class ChartWindowTest {
 
     robot.interact(() -> robot.lookup(".chart-canvas").query().requestFocus());
     robot.type(KeyCode.DOWN, KeyCode.RIGHT, KeyCode.SPACE);
-    assertThat(desk.chart.picked().orElseThrow().isAt(1, 1)).isTrue();
-    assertThat(desk.chart.picked().orElseThrow().kept()).isFalse();
+    assertThat(desk.chart.cursor().picked().orElseThrow().isAt(1, 1)).isTrue();
+    assertThat(desk.chart.cursor().picked().orElseThrow().kept()).isFalse();
     robot.clickOn("Learn from these cells");
 
     assertThat(desk.session.kit().shelf().find("rose").orElseThrow().swatchbook().coats())

@@ -8,18 +8,20 @@ import javafx.scene.layout.Region;
 import org.junit.jupiter.api.Test;
 
 class LateWayTest {
+  private static final WayWords WORDS = new WayWords("Loose", "purpose", "empty", "hint");
+
   private final List<String> done = new ArrayList<>();
   private final LateWay way =
       new LateWay(
-          "Loose",
+          WORDS,
           () -> {
             done.add("built");
             return new Told();
           });
 
   @Test
-  void isNotBuiltForItsNameNorToBeLeft() {
-    assertThat(way.name()).isEqualTo("Loose");
+  void isNotBuiltForItsWordsNorToBeLeft() {
+    assertThat(way.words()).isEqualTo(WORDS);
     way.setChosen(false);
     assertThat(done).isEmpty();
   }
@@ -27,30 +29,14 @@ class LateWayTest {
   @Test
   void isBuiltOnceWhenItIsChosen() {
     way.setChosen(true);
-    assertThat(way.purpose()).isEqualTo("purpose");
     way.setChosen(false);
     assertThat(done).containsExactly("built", "chosen true", "chosen false");
   }
 
   private final class Told implements ReadingWay {
     @Override
-    public String name() {
-      return "Loose";
-    }
-
-    @Override
-    public String purpose() {
-      return "purpose";
-    }
-
-    @Override
-    public String empty() {
-      return "";
-    }
-
-    @Override
-    public String hint() {
-      return "";
+    public WayWords words() {
+      return WORDS;
     }
 
     @Override

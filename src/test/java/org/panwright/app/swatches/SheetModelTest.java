@@ -22,6 +22,7 @@ import org.panwright.paint.OpticsOrigin;
 import org.panwright.paint.Paint;
 import org.panwright.paint.PaintedCoat;
 import org.panwright.swatch.coat.PaintLoad;
+import org.panwright.swatch.kept.PaintFitReport;
 import org.panwright.swatch.picture.Point;
 import org.panwright.swatch.picture.Zone;
 import org.panwright.swatch.sheet.Card;
@@ -264,6 +265,26 @@ class SheetModelTest {
             new OpticsOrigin(Optional.of(Desks.DAY), OpticsOrigin.Reason.FITTED, "sheet.jpg"));
     desks.session.undo();
     assertThat(desks.session.kit()).isEqualTo(before);
+  }
+
+  @Test
+  void keepingDoesNotLearnTheSameAgain() {
+    Deque<Runnable> waiting = new ArrayDeque<>();
+    desks = new Desks(Desks.kit(), waiting::add);
+    sheet = desks.sheet;
+    sheet.setChosen(true);
+    desks.pictures.open(photo);
+    waiting.remove().run();
+    Optional<PaintFitReport> learnt = sheet.stateProperty().get().report();
+
+    sheet.keep();
+
+    assertThat(paint("black").measured()).isPresent();
+    assertThat(waiting).isEmpty();
+    assertThat(sheet.stateProperty().get().report()).isEqualTo(learnt);
+    assertThat(sheet.canKeep()).isTrue();
+    desks.session.undo();
+    assertThat(waiting).hasSize(1);
   }
 
   @Test
