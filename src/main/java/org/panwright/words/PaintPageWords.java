@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.panwright.mixing.Surface;
 import org.panwright.paint.Admixture;
 import org.panwright.paint.DryingShift;
 import org.panwright.paint.OpticsOrigin;
@@ -61,10 +62,10 @@ public final class PaintPageWords {
   public static final String LOAD_TITLE = "Readings in this file";
   public static final String LOAD_FILE = "Load readings";
   public static final String FILE_KIND = "Files of readings (CGATS text, CSV)";
-  public static final String SCALE = "Reflectances, XYZ";
-  public static final String LIGHT = "Light of L*a*b*, XYZ";
-  public static final String FIRST_NM = "First at, nm";
-  public static final String LAST_NM = "Last at, nm";
+  public static final String SCALE = "Unit";
+  public static final String LIGHT = "Light";
+  public static final String FIRST_NM = "First, nm";
+  public static final String LAST_NM = "Last, nm";
   public static final String ROWS = "What each row is";
   public static final String KEEP_READ = "Keep these";
 
@@ -138,6 +139,18 @@ public final class PaintPageWords {
                         s.a(),
                         s.b()))
             .orElse("");
+  }
+
+  /** How a paint dries that is taken to have a sheen; empty for a matt one. */
+  public static String sheen(double gloss) {
+    return gloss == 0
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            "Taken to dry with a sheen, as a swatch learnt from was darker than a matt coat: at"
+                + " full strength its face throws back %.1f %% of the light, a matt one %.0f %%.",
+            100 * Surface.DRY.smoothed(gloss).seen(),
+            100 * Surface.DRY.seen());
   }
 
   /** Where and when a coat was read. */
@@ -262,7 +275,7 @@ public final class PaintPageWords {
   public static String field(ReadingField field) {
     return switch (field) {
       case NAME -> "Name";
-      case FIRST -> "Reflectance from";
+      case FIRST -> "Spectrum from";
       case LAST -> "to";
       case LIGHTNESS -> "L*";
       case A -> "a*";
@@ -270,7 +283,7 @@ public final class PaintPageWords {
       case X -> "X";
       case Y -> "Y";
       case Z -> "Z";
-      case AMOUNT -> "Amount of paint";
+      case AMOUNT -> "Amount";
     };
   }
 

@@ -1,5 +1,6 @@
 package org.panwright.app.page;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.panwright.paint.Admixture;
@@ -40,6 +41,25 @@ public enum CoatRole {
       return WASH;
     }
     return said.contains("full") || said.contains("mass") ? FULL : COAT;
+  }
+
+  /** The first of some roles that no coat kept so far has; the first of all if each is had. */
+  static CoatRole next(List<CoatRole> roles, List<PaintedCoat> kept) {
+    return roles.stream()
+        .filter(role -> kept.stream().noneMatch(role::isOf))
+        .findFirst()
+        .orElse(roles.get(0));
+  }
+
+  private boolean isOf(PaintedCoat kept) {
+    return coat(kept.id(), kept.dry())
+        .filter(coat -> coat.strength() == kept.strength() && coat.over() == kept.over())
+        .filter(coat -> kind(coat).equals(kind(kept)))
+        .isPresent();
+  }
+
+  private static Optional<Admixture.Kind> kind(PaintedCoat coat) {
+    return coat.mixedWith().map(Admixture::kind);
   }
 
   /** The reading as a coat; empty if it is none. */

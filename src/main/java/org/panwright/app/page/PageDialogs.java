@@ -40,6 +40,11 @@ final class PageDialogs {
           CoatRole.ON_BLACK,
           CoatRole.COAT);
 
+  private static final double TYPED_WIDTH = 500;
+
+  /** With room for what is wrong with either field. */
+  private static final double TYPED_HEIGHT = 240;
+
   private final PageModel model;
   private final Dialogs dialogs;
 
@@ -52,7 +57,7 @@ final class PageDialogs {
 
   /** Asks for one swatch and keeps it. */
   void type() {
-    ChoiceBox<CoatRole> role = choice(TYPED, CoatRole.FULL);
+    ChoiceBox<CoatRole> role = choice(TYPED, CoatRole.next(TYPED, model.coats()));
     TextField colour = new TextField();
     colour.setPromptText(PaintPageWords.COLOUR_HINT);
     colour.setId("typed-colour");
@@ -75,7 +80,7 @@ final class PageDialogs {
         load,
         loadFits.map(fits -> fits ? "" : PaintPageWords.LOAD_WRONG));
     VBox content = new VBox(12, form, preview);
-    content.setPrefWidth(430);
+    content.setPrefSize(TYPED_WIDTH, TYPED_HEIGHT);
     dialogs
         .fillIn(
             new Form<>(

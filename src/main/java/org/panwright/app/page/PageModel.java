@@ -85,7 +85,14 @@ public final class PageModel {
     learning = new Latest<>(away, home);
     opening = new Latest<>(away, home);
     session.selectionProperty().addListener(changed -> follow());
-    session.historyProperty().addListener(changed -> refresh());
+    session
+        .historyProperty()
+        .addListener(
+            changed -> {
+              // What was said is of the kit before; what made the change says its own after it.
+              remark.set("");
+              refresh();
+            });
     follow();
     refresh();
   }
@@ -113,6 +120,11 @@ public final class PageModel {
   /** All paints of the shelf. */
   List<Paint> paints() {
     return session.kit().shelf().paints();
+  }
+
+  /** The coats kept with the paint shown. */
+  List<PaintedCoat> coats() {
+    return book().coats();
   }
 
   /** Shows another paint. */

@@ -43,7 +43,10 @@ public final class PageView extends HBox implements Parted {
   private final CurvePlot constants = new CurvePlot(true);
   private final ResidualBars bars = new ResidualBars();
   private final VBox residuals = part(PaintPageWords.RESIDUALS, bars);
+  private final Label sheen = Sentence.of("", "soft");
   private final VBox history = new VBox();
+  private final VBox known;
+  private final BuiltLater right;
   private boolean showing;
 
   /**
@@ -72,7 +75,12 @@ public final class PageView extends HBox implements Parted {
     remark.textProperty().bind(model.remarkProperty());
     remark.managedProperty().bind(model.remarkProperty().isNotEmpty());
     takeLoad.setId("take-load");
-    takeLoad.setOnAction(event -> model.takeLoad());
+    takeLoad.setOnAction(
+        event -> {
+          // The button goes; the keyboard must not fall to the next one, which removes a swatch.
+          learn.requestFocus();
+          model.takeLoad();
+        });
     takeLoad
         .textProperty()
         .bind(
@@ -96,19 +104,12 @@ public final class PageView extends HBox implements Parted {
     HBox source = new HBox(8, badge, codes);
     source.setAlignment(Pos.CENTER_LEFT);
     sides.getStyleClass().addAll("soft", "small");
-    VBox left =
-        new VBox(
-            12,
-            chooser,
-            source,
-            trust,
-            heading(PaintPageWords.SWATCHES),
-            buttons,
-            remark,
-            takeLoad,
-            sides,
-            coats);
-    BuiltLater right = new BuiltLater(later, () -> column(right()));
+    known = new VBox(12, heading(PaintPageWords.SWATCHES), buttons, remark, takeLoad, sides, coats);
+    source.visibleProperty().bind(known.visibleProperty());
+    source.managedProperty().bind(known.visibleProperty());
+    chooser.disableProperty().bind(known.visibleProperty().not());
+    VBox left = new VBox(12, chooser, source, trust, known);
+    right = new BuiltLater(later, () -> column(right()));
     right.setPrefWidth(COLUMN);
     HBox.setHgrow(right, Priority.ALWAYS);
     getChildren().setAll(column(left), right);
@@ -124,7 +125,7 @@ public final class PageView extends HBox implements Parted {
   private VBox right() {
     return new VBox(
         16,
-        part(PaintPageWords.CURVES, reflectance),
+        part(PaintPageWords.CURVES, reflectance, sheen),
         part(PaintPageWords.ABSORPTION, constants),
         residuals,
         part(PaintPageWords.HISTORY, history));
@@ -138,6 +139,8 @@ public final class PageView extends HBox implements Parted {
     chooser.setValue(page.map(PaintPage::paint).orElse(null));
     showing = false;
     learn.setDisable(page.map(p -> p.coats().isEmpty()).orElse(true));
+    known.setVisible(page.isPresent());
+    right.setVisible(page.isPresent());
     if (page.isEmpty()) {
       trust.setText(PaintPageWords.EMPTY_SHELF);
       coats.getChildren().clear();
@@ -162,6 +165,9 @@ public final class PageView extends HBox implements Parted {
                 : page.coats().stream()
                     .map(line -> new CoatRow(line, () -> model.remove(line.coat().id())))
                     .toList());
+    sheen.setText(PaintPageWords.sheen(page.optics().gloss()));
+    sheen.setVisible(!sheen.getText().isEmpty());
+    sheen.setManaged(sheen.isVisible());
     PaintPage.Curves curves = page.curves();
     reflectance.show(
         List.of(
@@ -240,8 +246,9 @@ public final class PageView extends HBox implements Parted {
     return label;
   }
 
-  private static VBox part(String title, Node content) {
-    VBox part = new VBox(heading(title), content);
+  private static VBox part(String title, Node... content) {
+    VBox part = new VBox(heading(title));
+    part.getChildren().addAll(content);
     part.getStyleClass().add("part");
     return part;
   }

@@ -8,6 +8,7 @@ import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.shape.Rectangle;
 import org.panwright.app.fx.Sentence;
 import org.panwright.app.fx.Swatches;
@@ -39,7 +40,9 @@ final class ReadingCell extends ListCell<ReadRow> {
     role.valueProperty().addListener((property, before, now) -> model.say(row, now));
     Region between = new Region();
     HBox.setHgrow(between, Priority.ALWAYS);
-    HBox line = new HBox(12, chip, new Label(row.name()), between, role);
+    StackPane ground = new StackPane(chip);
+    ground.getStyleClass().addAll("swatch-ground", "coat-chips");
+    HBox line = new HBox(12, ground, new Label(row.name()), between, role);
     line.setAlignment(Pos.CENTER_LEFT);
     return line;
   }

@@ -9,6 +9,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.panwright.app.dialogs.ColumnChoices;
 import org.panwright.app.fx.ByLabel;
@@ -40,11 +41,15 @@ final class ReadingsView extends VBox {
   private final Label summary = Sentence.of("", "strong");
   private final ListView<ReadRow> rows = new ListView<>();
   private final HBox wavelengths = new HBox(10);
+  private final ChoiceBox<ReadingMapping.Scale> scale;
+  private final ChoiceBox<ReadingMapping.ReadingLight> light;
 
   ReadingsView(ReadingsModel model, String file) {
     super(10);
     this.model = model;
     this.file = file;
+    scale = scale();
+    light = light();
     setPrefSize(820, 600);
     rows.getStyleClass().add("framed");
     rows.setAccessibleText(PaintPageWords.ROWS);
@@ -63,8 +68,8 @@ final class ReadingsView extends VBox {
     HBox units =
         new HBox(
             18,
-            label(PaintPageWords.SCALE, scale()),
-            label(PaintPageWords.LIGHT, light()),
+            label(PaintPageWords.SCALE, scale),
+            label(PaintPageWords.LIGHT, light),
             wavelengths);
     getChildren()
         .setAll(
@@ -128,6 +133,7 @@ final class ReadingsView extends VBox {
     Label name = new Label(text);
     name.getStyleClass().add("soft");
     name.setLabelFor(field);
+    name.setMinWidth(Region.USE_PREF_SIZE);
     HBox pair = new HBox(6, name, field);
     pair.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
     return pair;
@@ -157,5 +163,8 @@ final class ReadingsView extends VBox {
     summary.setText(PaintPageWords.rows(model.planProperty().get(), model.table()));
     rows.getItems().setAll(model.planProperty().get().rows());
     wavelengths.setDisable(!model.needsWavelengths());
+    boolean spectral = mapping().isSpectral();
+    light.setDisable(spectral);
+    scale.setDisable(!spectral && mapping().isLab());
   }
 }

@@ -81,6 +81,30 @@ class PageModelTest {
     assertThat(page().optics().source()).isEqualTo(OpticsSource.SWATCHES);
   }
 
+  /** What was said of a step is no longer true once it is undone. */
+  @Test
+  void theRemarkGoesWithTheStepItTellsOf() {
+    model.choose("blue");
+    model.keepTyped(CoatRole.FULL, FULL, OptionalDouble.empty());
+    assertThat(model.remarkProperty().get()).contains("1 swatch kept");
+
+    session.undo();
+
+    assertThat(model.remarkProperty().get()).isEmpty();
+  }
+
+  /** The four usual swatches are typed one after the other. */
+  @Test
+  void theNextSwatchToTypeIsTheOneThatIsMissing() {
+    List<CoatRole> roles = List.of(CoatRole.FULL, CoatRole.WASH, CoatRole.TINT, CoatRole.ON_BLACK);
+    model.choose("blue");
+    for (CoatRole role : roles) {
+      assertThat(CoatRole.next(roles, model.coats())).isEqualTo(role);
+      model.keepTyped(role, FULL, OptionalDouble.empty());
+    }
+    assertThat(CoatRole.next(roles, model.coats())).isEqualTo(CoatRole.FULL);
+  }
+
   @Test
   void aSwatchDarkerThanAMattCoatIsToldOf() {
     model.choose("blue");
@@ -93,6 +117,10 @@ class PageModelTest {
     assertThat(model.remarkProperty().get())
         .contains("as dark as a matt coat can be (L* 20.0) or darker")
         .contains("taken to dry with a sheen");
+    assertThat(PaintPageWords.sheen(page().optics().gloss()))
+        .startsWith("Taken to dry with a sheen")
+        .endsWith("a matt one 3 %.");
+    assertThat(PaintPageWords.sheen(0)).isEmpty();
     assertThat(page().coats().get(0).coat().dry().lab()).isEqualTo(new Lab(16, 3, -8));
   }
 
