@@ -26,7 +26,8 @@ public final class PaintPageWords {
   public static final String VIEW = "Paint";
   public static final String OPEN_PAGE = "Open its page";
   public static final String CHOOSE = "Paint";
-  public static final String EMPTY_SHELF = "No paint is on the shelf yet.";
+  public static final String EMPTY_SHELF =
+      "No paint is on the shelf yet. Choose Shelf, New paint… to put one there.";
   public static final String SWATCHES = "Your swatches";
   public static final String NO_SWATCHES =
       "No swatch is kept yet. Paint it at full strength, as a wash and 1:1 with white, let it dry,"

@@ -22,6 +22,9 @@ public final class PaintWords {
           + "S0–S3 staining from none to high; g, G granulates a little, strongly; "
           + "I–V lightfastness, I best, – not rated";
 
+  /** Twice the error of an estimate from pigment names: no longer of the same kind. */
+  private static final double ANOTHER = 18;
+
   private PaintWords() {}
 
   /** For example "semi-transparent". */
@@ -167,7 +170,9 @@ public final class PaintWords {
     String near =
         expectedError < 3
             ? "the same colour to the eye"
-            : expectedError < 6 ? "a colour near it" : "a colour of the same kind";
+            : expectedError < 6
+                ? "a colour near it"
+                : expectedError < ANOTHER ? "a colour of the same kind" : "another colour";
     return "%s (ΔE00 about %.0f)".formatted(near, expectedError);
   }
 
