@@ -164,7 +164,7 @@ public final class ComparisonWords {
   /** What to do in the real box, one line for each move; or why there is none. */
   public static List<String> moves(Comparison comparison, Kit kit, Box box) {
     if (!comparison.sameBox()) {
-      return List.of("The lineups are for different boxes.");
+      return List.of("The lineups are for different boxes, so nothing moves from well to well.");
     }
     if (comparison.moves().isEmpty()) {
       return List.of("Nothing has to be moved.");

@@ -12,6 +12,12 @@ import org.panwright.paint.Paint;
 public final class PaintChoice extends ComboBox<Optional<Paint>> {
   private static final int ROWS_SHOWN = 16;
 
+  /**
+   * The toolkit's own key for how many rows it measures to find the width of the list; without it
+   * all are, which takes long for the paints of a large shelf.
+   */
+  private static final String ROWS_MEASURED = "comboBoxRowsToMeasureWidth";
+
   private final Optional<String> none;
   private boolean filling;
 
@@ -26,6 +32,7 @@ public final class PaintChoice extends ComboBox<Optional<Paint>> {
             paint -> paint.map(p -> p.name() + "  " + p.codes()).orElse(none.orElse(""))));
     setVisibleRowCount(ROWS_SHOWN);
     setMaxWidth(Double.MAX_VALUE);
+    getProperties().put(ROWS_MEASURED, ROWS_SHOWN);
     valueProperty()
         .addListener(
             (property, before, now) -> {
