@@ -60,6 +60,7 @@ final class ReportJson {
 
   private ArrayNode wells() {
     ArrayNode wells = Json.array();
+    Mixer mixer = new Mixer(judgement.table());
     for (Well well : kit.boxOf(lineup).wells()) {
       Optional<Filling> filling = lineup.in(well.id());
       Optional<Paint> paint = filling.flatMap(f -> kit.shelf().find(f.paintId()));
@@ -69,6 +70,10 @@ final class ReportJson {
       ArrayNode pigments = node.putArray("pigments");
       paint.ifPresent(p -> p.pigments().forEach(s -> pigments.add(s.pigment().code())));
       node.put("fill", filling.map(f -> CommandWords.fill(f.fill())).orElse(null));
+      Optional<Trust> trust =
+          paint.map(p -> mixer.trust(Recipe.of(p.id(), p.id(), Ratio.GRID.get(Ratio.EVEN))));
+      node.put("expectedError", trust.map(t -> Json.rounded(t.error(), 2)).orElse(null));
+      node.put("known", trust.map(t -> PaintWords.badge(t.source())).orElse(null));
     }
     return wells;
   }

@@ -154,6 +154,11 @@ class ReportTest {
       assertThat(well.get("paint").isTextual()).isEqualTo(filled);
       assertThat(well.get("fill").isTextual()).isEqualTo(filled);
       assertThat(well.get("pigments").isEmpty()).isNotEqualTo(filled);
+      assertThat(well.get("known").isTextual()).isEqualTo(filled);
+      if (filled && well.get("known").textValue().equals("estimate")) {
+        // A paint known by its pigment names alone is off by 9 (docs/decisions/0036).
+        assertThat(well.get("expectedError").doubleValue()).isEqualTo(9);
+      }
     }
   }
 
