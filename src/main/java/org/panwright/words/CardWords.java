@@ -186,8 +186,8 @@ public final class CardWords {
    * @param expectedError CIEDE2000, the largest of the paints
    */
   public static String estimates(double expectedError) {
-    return ("Colours are estimates (ΔE00 up to about %.0f): dry coats from butter to tea as seen"
-            + " under D50 print light; the screen shows them under D65.")
+    return ("Colours are predicted (ΔE00 up to about %.0f off): dry coats from butter to tea as"
+                + " seen under D50 print light; the screen shows them under D65.")
         .formatted(expectedError);
   }
 

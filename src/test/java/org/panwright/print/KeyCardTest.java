@@ -38,7 +38,7 @@ class KeyCardTest {
             CardWords.EMPTY_WELL,
             CardWords.THIS_EDGE_TO_HINGE,
             CardWords.PRINT_AT_FULL_SIZE)
-        .anyMatch(text -> text.startsWith("Colours are estimates"))
+        .anyMatch(text -> text.startsWith("Colours are predicted"))
         .anyMatch(text -> text.startsWith("Metals aboard by well: cadmium (12)"));
   }
 
