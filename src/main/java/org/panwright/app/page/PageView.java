@@ -107,7 +107,6 @@ public final class PageView extends HBox implements Parted {
     known = new VBox(12, heading(PaintPageWords.SWATCHES), buttons, remark, takeLoad, sides, coats);
     source.visibleProperty().bind(known.visibleProperty());
     source.managedProperty().bind(known.visibleProperty());
-    chooser.disableProperty().bind(known.visibleProperty().not());
     VBox left = new VBox(12, chooser, source, trust, known);
     right = new BuiltLater(later, () -> column(right()));
     right.setPrefWidth(COLUMN);
@@ -137,12 +136,13 @@ public final class PageView extends HBox implements Parted {
       chooser.getItems().setAll(model.paints());
     }
     chooser.setValue(page.map(PaintPage::paint).orElse(null));
+    chooser.setDisable(model.paints().isEmpty());
     showing = false;
     learn.setDisable(page.map(p -> p.coats().isEmpty()).orElse(true));
     known.setVisible(page.isPresent());
     right.setVisible(page.isPresent());
     if (page.isEmpty()) {
-      trust.setText(PaintPageWords.EMPTY_SHELF);
+      trust.setText(model.paints().isEmpty() ? PaintPageWords.EMPTY_SHELF : "");
       coats.getChildren().clear();
       history.getChildren().clear();
       return;

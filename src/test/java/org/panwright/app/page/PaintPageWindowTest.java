@@ -19,6 +19,7 @@ import org.panwright.colour.Spectrum;
 import org.panwright.paint.CoatReading;
 import org.panwright.paint.OpticsSource;
 import org.panwright.store.PigmentLibraryReader;
+import org.panwright.words.PaintPageWords;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -100,6 +101,27 @@ class PaintPageWindowTest {
             .load()
             .orElseThrow();
     assertThat(load).isBetween(0.2, 0.3);
+  }
+
+  /** The keyboard goes to the chooser of a view just opened, whose page comes a moment later. */
+  @Test
+  void aPageStillOnItsWayIsNoEmptyShelf(FxRobot robot) {
+    robot.interact(
+        () -> {
+          PageModel slow =
+              new PageModel(
+                  session,
+                  PigmentLibraryReader.read(),
+                  () -> LocalDate.of(2027, 5, 1),
+                  work -> {},
+                  Sessions.AT_ONCE,
+                  Sessions::fail);
+          PageView opening = new PageView(slow, new ScriptedDialogs(), Runnable::run);
+          robot.lookup(".root").query().getScene().setRoot(opening);
+        });
+
+    assertThat(robot.lookup(".combo-box").queryComboBox().isDisabled()).isFalse();
+    assertThat(robot.lookup(PaintPageWords.EMPTY_SHELF).tryQuery()).isEmpty();
   }
 
   private OpticsSource source() {
