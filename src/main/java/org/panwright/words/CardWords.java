@@ -187,7 +187,7 @@ public final class CardWords {
    */
   public static String estimates(double expectedError) {
     return ("Colours are predicted (ΔE00 up to about %.0f off): dry coats from butter to tea as"
-                + " seen under D50 print light; the screen shows them under D65.")
+            + " seen under D50 print light; the screen shows them under D65.")
         .formatted(expectedError);
   }
 
