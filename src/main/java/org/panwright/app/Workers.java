@@ -3,14 +3,24 @@ package org.panwright.app;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 
-/** The threads beside JavaFX's own; none keeps the program alive. */
+/**
+ * The threads beside JavaFX's own; none keeps the program alive.
+ *
+ * <p>Pictures and judgements asked for after {@link #close}, as by the pointer leaving a window
+ * that is going, are dropped: nobody will see them. Files are refused then, so that none is lost
+ * unsaid.
+ */
 public final class Workers implements AutoCloseable {
   private final Executor later;
   private final ExecutorService judging = single("judging");
   private final ExecutorService painting = single("painting");
-  private final ExecutorService files = single("files");
+  private final ExecutorService files =
+      Executors.newSingleThreadExecutor(work -> daemon(work, "files"));
   private final ExecutorService opening = single("opening");
   private final ExecutorService reading = single("reading");
   private final ExecutorService searching = single("searching");
@@ -90,7 +100,14 @@ public final class Workers implements AutoCloseable {
   }
 
   private static ExecutorService single(String name) {
-    return Executors.newSingleThreadExecutor(work -> daemon(work, name));
+    return new ThreadPoolExecutor(
+        1,
+        1,
+        0,
+        TimeUnit.MILLISECONDS,
+        new LinkedBlockingQueue<>(),
+        work -> daemon(work, name),
+        new ThreadPoolExecutor.DiscardPolicy());
   }
 
   private static Thread daemon(Runnable work, String name) {
