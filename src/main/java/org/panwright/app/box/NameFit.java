@@ -2,6 +2,7 @@ package org.panwright.app.box;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -72,11 +73,14 @@ record NameFit(double sizePx, List<String> name, List<String> codes) {
         return fit;
       }
     }
-    return Stream.of(
-            setter.withOneLineOfCodes(setter.wrapBroken(name, smallestPx), codes, smallestPx),
-            setter.nameOnly(setter.wrapBroken(name, smallestPx), smallestPx),
-            setter.withOneLineOfCodes(setter.wrapShortened(name, smallestPx), codes, smallestPx),
-            setter.nameOnly(setter.wrapShortened(name, smallestPx), smallestPx))
+    return Stream.<Supplier<List<String>>>of(
+            () -> setter.wrapBroken(name, smallestPx), () -> setter.wrapShortened(name, smallestPx))
+        .map(Supplier::get)
+        .flatMap(
+            lines ->
+                Stream.of(
+                    setter.withOneLineOfCodes(lines, codes, smallestPx),
+                    setter.nameOnly(lines, smallestPx)))
         .filter(fit -> fit.heightPx() <= height)
         .filter(fit -> fit.name().stream().allMatch(line -> setter.fits(line, smallestPx)))
         .findFirst()

@@ -210,6 +210,8 @@ final class SwatchTerm {
             .orElseGet(() -> unknowns.at(unknowns.gloss()) * wholeLoad);
     double fade = Math.exp(-gloss);
     double k1 = bare.seen() * fade;
+    double bareK1ByU = faceKnown ? 0 : unknowns.k1Slope();
+    double bareK1ByGloss = faceKnown ? 0 : unknowns.k1ByGloss() * bare.seen();
     Prediction prediction = new Prediction(2 * paints.length + ofTheCoat());
     double[] k = new double[paints.length];
     double[] s = new double[paints.length];
@@ -241,9 +243,9 @@ final class SwatchTerm {
         double groundByK1 = above > 0 ? (above - below) / (below * below) : 0;
         double groundByK2 = above * (1 - ground[band]) / (below * below);
         double byBareK1 = byK1 * fade + byGround * groundByK1;
-        slopes[at] = unknowns.k1Slope() * byBareK1;
+        slopes[at] = bareK1ByU * byBareK1;
         slopes[at + 1] = (1 - k1) * inside * (inside - 1) / (open * open) + byGround * groundByK2;
-        slopes[at + 2] = unknowns.k1ByGloss() * bare.seen() * byBareK1 - wholeLoad * k1 * byK1;
+        slopes[at + 2] = bareK1ByGloss * byBareK1 - wholeLoad * k1 * byK1;
       }
       if (doubtful != NOT_DOUBTFUL) {
         slopes[at + 3] =
